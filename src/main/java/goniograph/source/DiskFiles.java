@@ -1,0 +1,94 @@
+package goniograph.source;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The files of one folder on disk. Hidden files and folders are left alone. */
+public final class DiskFiles implements Files {
+  private final Path folder;
+
+  private DiskFiles(Path folder) {
+    this.folder = folder;
+  }
+
+  /** The folder at {@code path}; it need not exist until something is written. */
+  public static DiskFiles at(Path path) {
+    return new DiskFiles(path.toAbsolutePath().normalize());
+  }
+
+  @Override
+  public Optional<byte[]> bytes(String path) {
+    Path file = folder.resolve(Paths.checked(path));
+    try {
+      return java.nio.file.Files.isRegularFile(file)
+          ? Optional.of(java.nio.file.Files.readAllBytes(file))
+          : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + file, e);
+    }
+  }
+
+  @Override
+  public List<String> list(String below) {
+    Path root = below.isEmpty() ? folder : folder.resolve(Paths.checked(below));
+    if (!java.nio.file.Files.isDirectory(root)) {
+      return List.of();
+    }
+    try (Stream<Path> walk = java.nio.file.Files.walk(root)) {
+      return walk.filter(java.nio.file.Files::isRegularFile)
+          .map(folder::relativize)
+          .filter(DiskFiles::visible)
+          .map(path -> path.toString().replace('\\', '/'))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list " + root, e);
+    }
+  }
+
+  @Override
+  public void write(String path, byte[] bytes) {
+    Path file = folder.resolve(Paths.checked(path));
+    try {
+      Path beside = java.nio.file.Files.createDirectories(parent(file));
+      Path half = java.nio.file.Files.createTempFile(beside, ".", ".half");
+      try {
+        java.nio.file.Files.write(half, bytes);
+        java.nio.file.Files.move(
+            half, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        java.nio.file.Files.deleteIfExists(half);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write " + file, e);
+    }
+  }
+
+  @Override
+  public void delete(String path) {
+    try {
+      java.nio.file.Files.deleteIfExists(folder.resolve(Paths.checked(path)));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot delete " + path, e);
+    }
+  }
+
+  private static Path parent(Path file) {
+    Path parent = file.getParent();
+    return parent == null ? file : parent;
+  }
+
+  private static boolean visible(Path path) {
+    for (Path part : path) {
+      if (part.toString().startsWith(".")) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,10 @@
+package goniograph.cli;
+
+import org.junit.jupiter.api.Test;
+
+class GoniographTest {
+  @Test
+  void starts() {
+    Goniograph.main(new String[0]);
+  }
+}
