@@ -1,0 +1,90 @@
+package goniograph.render;
+
+import goniograph.sheet.DoseTable;
+import goniograph.sheet.Drawings;
+import goniograph.sheet.Sheet;
+import java.util.Locale;
+
+/**
+ * Where the 180 x 250 mm area stands on the paper, and widths that depend on content.
+ *
+ * @param rightToLeft true where the page runs from right to left
+ * @param script style class of the writing system, for instance {@code arab}
+ * @param top distance from the paper's upper edge to the front's area, mm
+ */
+public record PaperPlan(boolean rightToLeft, String script, double top) {
+  /** Width of the area, mm. */
+  public static final double WIDTH = 180;
+
+  /** Height of the area, mm. */
+  public static final double HEIGHT = 250;
+
+  /** Where the area starts before the fold is known, mm. */
+  public static final double TOP = 18;
+
+  private static final double START_MARGIN = 18;
+  private static final double END_MARGIN = 12;
+
+  /** The same plan with the front's area at another place. */
+  public PaperPlan withTop(double mm) {
+    return new PaperPlan(rightToLeft, script, mm);
+  }
+
+  public String direction() {
+    return rightToLeft ? "rtl" : "ltr";
+  }
+
+  public String bodyClass() {
+    return direction() + " " + script;
+  }
+
+  public String areaStyle() {
+    return areaStyle(top);
+  }
+
+  public String backStyle() {
+    return areaStyle(TOP);
+  }
+
+  private String areaStyle(double from) {
+    return String.format(
+        Locale.ROOT,
+        "left: %.1fmm; top: %.1fmm; width: %.0fmm; height: %.0fmm",
+        rightToLeft ? END_MARGIN : START_MARGIN,
+        from,
+        WIDTH,
+        HEIGHT);
+  }
+
+  /** Pages of the leaf. */
+  public int pages(Sheet sheet) {
+    return sheet.back().isPresent() ? 2 : 1;
+  }
+
+  /** Width of the words of a dose row, mm: what its counters leave. */
+  public String wordsStyle(DoseTable.Row row) {
+    return String.format(Locale.ROOT, "width: %.1fmm", WIDTH - counterWidth(row));
+  }
+
+  public String counterStyle(DoseTable.Row row) {
+    return String.format(Locale.ROOT, "width: %.1fmm", counterWidth(row));
+  }
+
+  private static double counterWidth(DoseTable.Row row) {
+    return row.counters().isEmpty() ? 1 : 70;
+  }
+
+  /** Width of one panel, mm. */
+  public double panelWidth(Drawings drawings) {
+    return WIDTH / drawings.panels().size();
+  }
+
+  public String panelStyle(Drawings drawings) {
+    return String.format(Locale.ROOT, "width: %.2fmm", panelWidth(drawings));
+  }
+
+  /** Width of a day of the diary, mm. */
+  public double dayWidth() {
+    return 14;
+  }
+}

@@ -1,0 +1,80 @@
+package goniograph.render.pdf;
+
+import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
+import com.openhtmltopdf.bidi.support.ICUBreakers;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.TextDirection;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgExternalResourceMode;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgScriptMode;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.logging.Level;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * Sets XHTML as tagged PDF. A renderer holds nothing; any number of threads may use it, one page a
+ * thread at a time.
+ */
+public final class PdfRenderer {
+  static {
+    Quiet.layoutEngine();
+  }
+
+  /**
+   * Sets a page.
+   *
+   * @param xhtml well-formed XHTML with {@code html lang dir}, {@code title}, its style in a {@code
+   *     style} element and its drawings inline; nothing but {@code data:} addresses is fetched
+   * @throws IllegalArgumentException when the XHTML is not well-formed: a fault of its template
+   */
+  public RenderedPdf render(String xhtml, PdfFacts facts) {
+    List<String> warnings = new ArrayList<>();
+    SheetFonts fonts = new SheetFonts();
+    ClusterTextRenderer text = new ClusterTextRenderer(fonts, facts.rightToLeft());
+    try (PDDocument document = new PDDocument();
+        PdfBoxRenderer renderer = builder(xhtml, facts, document, warnings).buildPdfRenderer()) {
+      renderer.getSharedContext().setFontResolver(fonts);
+      renderer.getSharedContext().setTextRenderer(text);
+      renderer.layout();
+      renderer.createPDFWithoutClosing();
+      DocumentFacts.write(document, facts);
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      document.save(out);
+      return new RenderedPdf(
+          out.toByteArray(), document.getNumberOfPages(), List.of(), text.missing(), warnings);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static PdfRendererBuilder builder(
+      String xhtml, PdfFacts facts, PDDocument document, List<String> warnings) {
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePDDocument(document);
+    builder.withHtmlContent(xhtml, null);
+    builder.usePdfUaAccessibility(true);
+    builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
+    builder.useColorProfile(DocumentFacts.SRGB);
+    builder.useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory());
+    builder.useUnicodeBidiReorderer(new RightToLeftMark());
+    builder.useUnicodeLineBreaker(
+        new ICUBreakers.ICULineBreaker(Locale.forLanguageTag(facts.language())));
+    builder.defaultTextDirection(facts.rightToLeft() ? TextDirection.RTL : TextDirection.LTR);
+    builder.useSVGDrawer(new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE));
+    builder.useUriResolver((base, uri) -> uri.startsWith("data:") ? uri : null);
+    builder.withDiagnosticConsumer(
+        diagnostic -> {
+          if (diagnostic.getLevel().intValue() >= Level.WARNING.intValue()) {
+            warnings.add(diagnostic.getFormattedMessage());
+          }
+        });
+    return builder;
+  }
+}
