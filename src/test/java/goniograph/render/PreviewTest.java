@@ -20,7 +20,8 @@ class PreviewTest {
   @Test
   void preview() throws Exception {
     TemplateEngine engine =
-        TemplateEngine.createPrecompiled(null, ContentType.Html, null, "goniograph.render.templates");
+        TemplateEngine.createPrecompiled(
+            null, ContentType.Html, null, "goniograph.render.templates");
     StringOutput out = new StringOutput();
     engine.render(
         "paper/standard.jte",
