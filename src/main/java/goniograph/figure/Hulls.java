@@ -109,8 +109,7 @@ final class Hulls {
     return BufferOp.bufferOp(
         lines,
         mm,
-        new BufferParameters(
-            8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5));
+        new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5));
   }
 
   static Geometry circle(Coordinate centre, double mm) {

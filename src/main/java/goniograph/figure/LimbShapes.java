@@ -92,7 +92,8 @@ final class LimbShapes {
   private Part plain(
       Kind kind, Side side, Bone bone, Profile radii, Tone tone, Part.Id on, double weld) {
     Geometry outline = balls(bone, radii, 0);
-    return part(kind, side, bone, outline, List.of(new Part.Region(tone, outline)), List.of(), on, weld);
+    return part(
+        kind, side, bone, outline, List.of(new Part.Region(tone, outline)), List.of(), on, weld);
   }
 
   private Part dressed(

@@ -6,7 +6,8 @@ import org.locationtech.jts.geom.Geometry;
 
 /**
  * Paints ordered parts: first the areas, far to near, each with its halo; then every line that is
- * seen. Lines are cut where a nearer part or its halo hides them, so nothing has to be painted over.
+ * seen. Lines are cut where a nearer part or its halo hides them, so nothing has to be painted
+ * over.
  */
 final class Painter {
   /** Seen pieces of line shorter than this, in mm, are left out. */

@@ -41,10 +41,8 @@ final class TrunkShape {
             new Part.Region(Tone.TROUSERS, Hulls.both(spread(trousers), outline)),
             new Part.Region(Tone.SKIN, Hulls.both(skin, outline)));
     List<Geometry> inner =
-        List.of(
-            Hulls.edgeWithin(spread(trousers), outline), collar(neck, shirt, outline));
-    return new Part(
-        Part.Id.of(Kind.TRUNK), Role.NEAR, outline, regions, inner, List.of(), bones());
+        List.of(Hulls.edgeWithin(spread(trousers), outline), collar(neck, shirt, outline));
+    return new Part(Part.Id.of(Kind.TRUNK), Role.NEAR, outline, regions, inner, List.of(), bones());
   }
 
   /** Seen from above, a waist is the near rim of its ring, which hangs; from below it arches. */

@@ -46,7 +46,8 @@ final class Welds {
     }
     for (Part other : parts) {
       if (other != part && part.sameSupport(other)) {
-        halo = Hulls.minus(halo, Hulls.widened(other.outline(), weights.halo() + weights.support()));
+        halo =
+            Hulls.minus(halo, Hulls.widened(other.outline(), weights.halo() + weights.support()));
       }
     }
     return halo;
@@ -62,7 +63,8 @@ final class Welds {
   private List<Joint> joints(Part part) {
     List<Joint> joints = new ArrayList<>();
     for (Part.Weld weld : part.welds()) {
-      Optional.ofNullable(byId.get(weld.other())).ifPresent(other -> joints.add(joint(weld, other)));
+      Optional.ofNullable(byId.get(weld.other()))
+          .ifPresent(other -> joints.add(joint(weld, other)));
     }
     for (Part other : parts) {
       for (Part.Weld weld : other.welds()) {

@@ -1,6 +1,5 @@
 package goniograph.sheet;
 
-import goniograph.dose.Criteria;
 import goniograph.dose.Criterion;
 import goniograph.dose.DoseValue;
 import goniograph.dose.Ladder;

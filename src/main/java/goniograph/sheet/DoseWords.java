@@ -97,8 +97,7 @@ record DoseWords(Wording wording, Optional<String> act, Optional<String> meaning
       last.rest().ifPresent(rest -> words.add(rest(rest)));
     }
     words.add(
-        wording.say(
-            "dose.frequency", Map.of("perDay", last.perDay(), "days", last.daysPerWeek())));
+        wording.say("dose.frequency", Map.of("perDay", last.perDay(), "days", last.daysPerWeek())));
     if (dayBetween) {
       words.add(wording.say("dose.day-between"));
     }

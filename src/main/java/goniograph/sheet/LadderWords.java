@@ -80,7 +80,8 @@ record LadderWords(Wording wording, Exercise exercise) {
     if (dose.hold().isEmpty() || dose.reps().isEmpty()) {
       return Optional.empty();
     }
-    boolean same = below.map(b -> b.dose().dose().reps().equals(dose.reps())).orElse(!varies(DoseField.REPS));
+    boolean same =
+        below.map(b -> b.dose().dose().reps().equals(dose.reps())).orElse(!varies(DoseField.REPS));
     String id =
         exercise.sides().value().mode() == Sides.Mode.EACH_IN_TURN ? "rung.reps-side" : "rung.reps";
     return same

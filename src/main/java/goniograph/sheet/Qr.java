@@ -39,7 +39,8 @@ final class Qr {
       }
       return rows;
     } catch (WriterException tooLong) {
-      throw new IllegalArgumentException("no QR code holds " + text.length() + " characters", tooLong);
+      throw new IllegalArgumentException(
+          "no QR code holds " + text.length() + " characters", tooLong);
     }
   }
 }

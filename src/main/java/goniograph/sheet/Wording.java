@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The phrases of one language as a sheet in the making asks for them. What cannot be said is noted, so
- * that one sheet names all its gaps at once; a sheet with a gap is not printed.
+ * The phrases of one language as a sheet in the making asks for them. What cannot be said is noted,
+ * so that one sheet names all its gaps at once; a sheet with a gap is not printed.
  */
 final class Wording {
   private static final Quantity MINUTE = Quantity.of(60, Unit.SECOND);
@@ -44,7 +44,8 @@ final class Wording {
 
   /** The phrase of the first id that there is. */
   String sayFirst(List<String> ids, Map<String, ?> arguments) {
-    return say(ids.stream().filter(this::has).findFirst().orElse(ids.get(ids.size() - 1)), arguments);
+    return say(
+        ids.stream().filter(this::has).findFirst().orElse(ids.get(ids.size() - 1)), arguments);
   }
 
   /** A quantity in words; whole minutes as minutes. */
