@@ -69,8 +69,7 @@ final class DepthOrder {
       return false;
     }
     seen.add(from);
-    return pairs.stream()
-        .anyMatch(pair -> pair.under == from && leads(pair.over, to, pairs, seen));
+    return pairs.stream().anyMatch(pair -> pair.under == from && leads(pair.over, to, pairs, seen));
   }
 
   private record Pair(Part under, Part over, double difference) {}
@@ -111,9 +110,7 @@ final class DepthOrder {
       return CARRIED;
     }
     var c = overlap.getCentroid().getCoordinate();
-    return a.solid().depthAt(c, paper) + bias(a, b)
-        - b.solid().depthAt(c, paper)
-        - bias(b, a);
+    return a.solid().depthAt(c, paper) + bias(a, b) - b.solid().depthAt(c, paper) - bias(b, a);
   }
 
   private static boolean bandUnder(Part band, Part arm) {
@@ -124,7 +121,9 @@ final class DepthOrder {
   /** A support that carries the body lies behind it. */
   private double bias(Part part, Part other) {
     boolean behind =
-        part.id().kind() == Kind.SUPPORT && other.id().kind().ofBody() && carries[part.id().number()];
+        part.id().kind() == Kind.SUPPORT
+            && other.id().kind().ofBody()
+            && carries[part.id().number()];
     return behind ? -CARRIED : 0;
   }
 
@@ -143,8 +142,7 @@ final class DepthOrder {
 
   private double limb(Part child, Vec right, Solid.Bones bones, double away) {
     double length = bones.distal().minus(bones.proximal()).length();
-    double side =
-        child.id().side().map(s -> s.sign() * paper.facing(right)).orElse(0.0);
+    double side = child.id().side().map(s -> s.sign() * paper.facing(right)).orElse(0.0);
     return Math.abs(side) < .3 ? away + .10 * length : .5 * length * side + away;
   }
 }

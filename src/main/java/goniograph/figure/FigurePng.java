@@ -22,13 +22,11 @@ public final class FigurePng {
    */
   public static byte[] of(String svg, double widthMm) {
     PNGTranscoder transcoder = new PNGTranscoder();
-    transcoder.addTranscodingHint(
-        PNGTranscoder.KEY_WIDTH, (float) Math.round(widthMm * DOTS_A_MM));
+    transcoder.addTranscodingHint(PNGTranscoder.KEY_WIDTH, (float) Math.round(widthMm * DOTS_A_MM));
     transcoder.addTranscodingHint(PNGTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     try {
-      transcoder.transcode(
-          new TranscoderInput(new StringReader(svg)), new TranscoderOutput(png));
+      transcoder.transcode(new TranscoderInput(new StringReader(svg)), new TranscoderOutput(png));
     } catch (TranscoderException e) {
       throw new IllegalArgumentException("not SVG that can be drawn", e);
     }

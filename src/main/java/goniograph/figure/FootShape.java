@@ -14,8 +14,15 @@ import org.locationtech.jts.geom.Geometry;
 final class FootShape {
   /** The sole's rim, from the heel round: forward and outward, in body heights. */
   private static final double[][] PRINT = {
-    {-.041, 0}, {-.036, .014}, {-.022, .019}, {.010, .019}, {.045, .024}, {.070, .027},
-    {.092, .022}, {.104, .012}, {.108, 0}
+    {-.041, 0},
+    {-.036, .014},
+    {-.022, .019},
+    {.010, .019},
+    {.045, .024},
+    {.070, .027},
+    {.092, .022},
+    {.104, .012},
+    {.108, 0}
   };
 
   private static final double GROUND = -.039;
@@ -51,7 +58,10 @@ final class FootShape {
         inner,
         List.of(
             new Part.Weld(
-                Part.Id.of(Kind.SHANK, side), paper.at(frame.origin()), paper.mm(.012), paper.mm(.05))),
+                Part.Id.of(Kind.SHANK, side),
+                paper.at(frame.origin()),
+                paper.mm(.012),
+                paper.mm(.05))),
         new Solid.Bones(List.of(frame.point(-.02, -.02, 0), frame.point(.09, -.025, 0))));
   }
 
@@ -109,7 +119,8 @@ final class FootShape {
   }
 
   /** The sole's rim on the ground, for the shape of a footprint. */
-  static List<Vec> print(Frame foot) {
+  static List<Vec> print(Skeleton skeleton, Side side) {
+    Frame foot = skeleton.limb(Limb.FOOT, side);
     List<Vec> rim = new ArrayList<>();
     for (double[] point : PRINT) {
       rim.add(foot.point(point[0], GROUND, point[1]));

@@ -64,8 +64,7 @@ final class Hair {
 
   private Coordinate onPaper(Vec unit) {
     Vec full = unit.times(1 + VOLUME * Math.min(1, Math.max(0, aboveHairline(unit)) / .35));
-    return paper.at(
-        head.point(radii.x() * full.x(), radii.y() * full.y(), radii.z() * full.z()));
+    return paper.at(head.point(radii.x() * full.x(), radii.y() * full.y(), radii.z() * full.z()));
   }
 
   private double outwards(Vec unit) {

@@ -38,7 +38,11 @@ final class HandShape {
     Geometry thumb = thumb();
     Geometry outline = Hulls.closed(Hulls.union(mitten, thumb), paper.mm(.003));
     Part.Weld wrist =
-        new Part.Weld(Part.Id.of(Kind.FOREARM, side), paper.at(frame.origin()), paper.mm(.022), paper.mm(.022));
+        new Part.Weld(
+            Part.Id.of(Kind.FOREARM, side),
+            paper.at(frame.origin()),
+            paper.mm(.022),
+            paper.mm(.022));
     return new Part(
         Part.Id.of(Kind.HAND, side),
         Role.NEAR,
@@ -58,7 +62,8 @@ final class HandShape {
     }
     Geometry web = Hulls.circle(paper.at(frame.point(.012, -.016, 0)), paper.mm(.016));
     return List.of(
-        Hulls.minus(Hulls.both(thumb.getBoundary(), Hulls.widened(Hulls.both(mitten, outline), -.1)), web));
+        Hulls.minus(
+            Hulls.both(thumb.getBoundary(), Hulls.widened(Hulls.both(mitten, outline), -.1)), web));
   }
 
   private List<List<Coordinate>> mitten() {
@@ -79,9 +84,7 @@ final class HandShape {
 
   /** The fingers' direction after curling towards the palm by {@code angle}. */
   private Vec forward(double angle) {
-    return frame
-        .axes()
-        .apply(new Vec(0, -Math.cos(angle), -side.sign() * Math.sin(angle)));
+    return frame.axes().apply(new Vec(0, -Math.cos(angle), -side.sign() * Math.sin(angle)));
   }
 
   private Vec back(double angle) {
@@ -89,8 +92,7 @@ final class HandShape {
   }
 
   private List<Coordinate> rim(Vec centre, Vec thick, double width, double thickness) {
-    return Hulls.disc(
-        paper, centre, frame.axes().x().times(width), thick.times(thickness));
+    return Hulls.disc(paper, centre, frame.axes().x().times(width), thick.times(thickness));
   }
 
   private List<Vec> thumbLine() {

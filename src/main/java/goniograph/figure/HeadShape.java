@@ -34,8 +34,7 @@ final class HeadShape {
     Geometry jaw = Hulls.hull(Hulls.ellipsoid(paper, head, new Vec(.020, -.030, 0), JAW));
     Geometry face = Hulls.closed(Hulls.union(skull, jaw), paper.mm(.02));
     Geometry hair = new Hair(paper, head, SKULL).area();
-    Geometry outline =
-        profile ? Hulls.union(face, hair, nose()) : Hulls.union(face, hair);
+    Geometry outline = profile ? Hulls.union(face, hair, nose()) : Hulls.union(face, hair);
     List<Part.Region> regions = new ArrayList<>();
     regions.add(new Part.Region(Tone.SKIN, outline));
     regions.add(new Part.Region(Tone.HAIR, hair));
@@ -71,8 +70,7 @@ final class HeadShape {
         Vec ear = head.point(-.006, -.004, side.sign() * SKULL.z());
         Geometry area =
             Hulls.hull(
-                Hulls.disc(
-                    paper, ear, head.axes().x().times(.0105), head.axes().y().times(.0165)));
+                Hulls.disc(paper, ear, head.axes().x().times(.0105), head.axes().y().times(.0165)));
         regions.add(new Part.Region(Tone.SKIN, area));
       }
     }
@@ -83,19 +81,16 @@ final class HeadShape {
       Vec unit = new Vec(.90, .06, side.sign() * .43).unit();
       Vec out =
           head.axes()
-              .apply(
-                  new Vec(unit.x() / SKULL.x(), unit.y() / SKULL.y(), unit.z() / SKULL.z()))
+              .apply(new Vec(unit.x() / SKULL.x(), unit.y() / SKULL.y(), unit.z() / SKULL.z()))
               .unit();
       if (paper.facing(out) > .22) {
-        Vec at =
-            head.point(SKULL.x() * unit.x(), SKULL.y() * unit.y(), SKULL.z() * unit.z());
+        Vec at = head.point(SKULL.x() * unit.x(), SKULL.y() * unit.y(), SKULL.z() * unit.z());
         Vec across = head.axes().y().cross(out).unit();
         regions.add(
             new Part.Region(
                 Tone.HAIR,
                 Hulls.hull(
-                    Hulls.disc(
-                        paper, at, across.times(.0052), head.axes().y().times(.0078)))));
+                    Hulls.disc(paper, at, across.times(.0052), head.axes().y().times(.0078)))));
       }
     }
   }

@@ -92,7 +92,8 @@ final class LimbShapes {
   private Part plain(
       Kind kind, Side side, Bone bone, Profile radii, Tone tone, Part.Id on, double weld) {
     Geometry outline = balls(bone, radii, 0);
-    return part(kind, side, bone, outline, List.of(new Part.Region(tone, outline)), List.of(), on, weld);
+    return part(
+        kind, side, bone, outline, List.of(new Part.Region(tone, outline)), List.of(), on, weld);
   }
 
   private Part dressed(
@@ -107,7 +108,9 @@ final class LimbShapes {
       double weld) {
     Geometry outline = Hulls.union(limb, clothes);
     List<Part.Region> regions =
-        List.of(new Part.Region(skin, outline), new Part.Region(cloth, clothes));
+        List.of(
+            new Part.Region(skin, Hulls.besides(outline, clothes)),
+            new Part.Region(cloth, clothes));
     return part(
         kind, side, bone, outline, regions, List.of(Hulls.edgeWithin(clothes, outline)), on, weld);
   }

@@ -44,8 +44,7 @@ final class PathData {
 
   private void line(LineString line) {
     Geometry open = Hulls.line(line.getCoordinates());
-    Bends bends =
-        new Bends(DouglasPeuckerSimplifier.simplify(open, TOLERANCE).getCoordinates());
+    Bends bends = new Bends(DouglasPeuckerSimplifier.simplify(open, TOLERANCE).getCoordinates());
     move(bends.point(0));
     for (int i = 0; i + 1 < bends.count(); i++) {
       if (bends.straight(i)) {

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -33,7 +35,7 @@ final class Welds {
       Geometry inside = Hulls.widened(joint.other.outline(), -ALONG);
       edge = Hulls.minus(edge, Hulls.both(inside, joint.disc()));
     }
-    return new Outline(edge, halo(part, edge, joints));
+    return new Outline(edge, halo(part, edge, joints), neighbours(joints));
   }
 
   /** The halo leaves a welded neighbour alone at the joint, and parts of one support each other. */
@@ -46,10 +48,15 @@ final class Welds {
     }
     for (Part other : parts) {
       if (other != part && part.sameSupport(other)) {
-        halo = Hulls.minus(halo, Hulls.widened(other.outline(), weights.halo() + weights.support()));
+        halo =
+            Hulls.minus(halo, Hulls.widened(other.outline(), weights.halo() + weights.support()));
       }
     }
     return halo;
+  }
+
+  private static Set<Part.Id> neighbours(List<Joint> joints) {
+    return joints.stream().map(joint -> joint.other.id()).collect(Collectors.toSet());
   }
 
   private record Joint(Part other, Coordinate at, double radius, double calm) {
@@ -62,7 +69,8 @@ final class Welds {
   private List<Joint> joints(Part part) {
     List<Joint> joints = new ArrayList<>();
     for (Part.Weld weld : part.welds()) {
-      Optional.ofNullable(byId.get(weld.other())).ifPresent(other -> joints.add(joint(weld, other)));
+      Optional.ofNullable(byId.get(weld.other()))
+          .ifPresent(other -> joints.add(joint(weld, other)));
     }
     for (Part other : parts) {
       for (Part.Weld weld : other.welds()) {

@@ -13,7 +13,8 @@ class PreviewTest {
   @Test
   void preview() throws Exception {
     TemplateEngine engine =
-        TemplateEngine.createPrecompiled(null, ContentType.Html, null, "goniograph.render.templates");
+        TemplateEngine.createPrecompiled(
+            null, ContentType.Html, null, "goniograph.render.templates");
     StringOutput out = new StringOutput();
     String css =
         new String(
@@ -22,10 +23,14 @@ class PreviewTest {
     engine.render(
         "paper/standard.jte",
         Map.of(
-            "sheet", SampleSheet.chairRise(),
-            "glyphs", new Glyphs(false, 1),
-            "plan", new PaperPlan(false, "latn", PaperPlan.TOP),
-            "style", css),
+            "sheet",
+            SampleSheet.chairRise(),
+            "glyphs",
+            new Glyphs(false, 1),
+            "plan",
+            new PaperPlan(false, "latn", PaperPlan.TOP),
+            "style",
+            css),
         out);
     Files.writeString(Path.of("build-output/preview.html"), out.toString());
   }
