@@ -103,9 +103,9 @@ public final class Phrases {
     return format(unitId(ucum), Map.of("n", value));
   }
 
-  /** The id of the phrase of a unit: {@code unit-s}, {@code unit-kg}, {@code unit-percent}. */
+  /** The id of the phrase of a unit: {@code unit.s}, {@code unit.kg}, {@code unit.percent}. */
   public static String unitId(String ucum) {
-    return "unit-" + (ucum.equals("%") ? "percent" : ucum.toLowerCase(Locale.ROOT));
+    return "unit." + (ucum.equals("%") ? "percent" : ucum.toLowerCase(Locale.ROOT));
   }
 
   private Optional<Message> message(String id) {

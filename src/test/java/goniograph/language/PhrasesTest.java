@@ -17,7 +17,7 @@ class PhrasesTest {
 
   @Test
   void numbersTakeTheirPluralForm() {
-    Phrases english = Phrases.of(Language.ENGLISH, Map.of("unit-s", SECONDS));
+    Phrases english = Phrases.of(Language.ENGLISH, Map.of("unit.s", SECONDS));
     assertEquals("1 second", english.amount(1, "s").text());
     assertEquals("10 seconds", english.amount(10, "s").text());
     assertEquals("1.5 seconds", english.amount(new BigDecimal("1.5"), "s").text());
@@ -41,7 +41,7 @@ class PhrasesTest {
   void decimalsTakeTheMarkOfTheLanguage() {
     Language polish = Language.of("pl").orElseThrow();
     String kilograms = "{n, plural, one {# kg} few {# kg} many {# kg} other {# kg}}";
-    Phrases phrases = Phrases.of(polish, Map.of("unit-kg", kilograms));
+    Phrases phrases = Phrases.of(polish, Map.of("unit.kg", kilograms));
     assertEquals("2,5 kg", phrases.amount(new BigDecimal("2.5"), "kg").text());
   }
 
@@ -114,8 +114,8 @@ class PhrasesTest {
 
   @Test
   void everyUnitHasAnId() {
-    assertEquals("unit-percent", Phrases.unitId("%"));
-    assertEquals("unit-n", Phrases.unitId("N"));
+    assertEquals("unit.percent", Phrases.unitId("%"));
+    assertEquals("unit.n", Phrases.unitId("N"));
     assertTrue(Phrases.of(Language.ENGLISH, Map.of()).amount(3, "wk").problem().isPresent());
   }
 }
