@@ -9,8 +9,16 @@ public sealed interface Node {
   /** Where it stands. */
   Span at();
 
-  /** A scalar exactly as typed, without its quotes. */
+  /**
+   * A scalar exactly as typed, without its quotes. A plain scalar on one line is the source text
+   * itself; in quoted and block text escapes and folds are resolved.
+   *
+   * @param quoted whether it stood in quotes or was block text, so that it can only be text
+   */
   record Scalar(String raw, boolean quoted, Span at) implements Node {}
+
+  /** A value that was refused while reading; its finding has been given already. */
+  record Refused(String raw, Span at) implements Node {}
 
   /** A list. */
   record Items(List<Node> items, Span at) implements Node {

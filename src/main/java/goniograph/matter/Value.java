@@ -1,0 +1,131 @@
+package goniograph.matter;
+
+import goniograph.finding.Finding;
+import goniograph.source.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * The value of a key, or its absence, waiting to be read as one kind of thing. Every reading gives
+ * the thing or, where something else stands there, one finding and nothing. An absent or already
+ * refused value gives nothing silently.
+ *
+ * @param key the key it stands behind, for messages
+ */
+public record Value(String key, Optional<Node> node, Consumer<Finding> findings) {
+  private static final String WHY =
+      "What cannot be read exactly could reach the patient as something else.";
+
+  /** Whether something stands there, right or wrong. */
+  public boolean present() {
+    return node.isPresent();
+  }
+
+  /** Where it stands. */
+  public Optional<Span> at() {
+    return node.map(Node::at);
+  }
+
+  /** A scalar of this spelling. */
+  public <T> Optional<Located<T>> as(Spelling<T> spelling) {
+    return scalar().flatMap(scalar -> spelt(scalar, spelling));
+  }
+
+  private <T> Optional<Located<T>> spelt(Node.Scalar scalar, Spelling<T> spelling) {
+    return spelling
+        .read(scalar.raw(), (rule, what, mend) -> refuse(rule, scalar.at(), what, mend))
+        .map(value -> new Located<>(value, scalar.at()));
+  }
+
+  /** A scalar that is not empty. */
+  public Optional<Node.Scalar> scalar() {
+    Optional<Node.Scalar> scalar = is(Node.Scalar.class, "one word or number");
+    if (scalar.filter(s -> s.raw().isEmpty() && !s.quoted()).isPresent()) {
+      refuse(
+          "field-empty",
+          scalar.get().at(),
+          "`" + key + "` has no value.",
+          "Write a value behind the colon, or take the line out.");
+      return Optional.empty();
+    }
+    return scalar;
+  }
+
+  /** A list, each item read by {@code item}; what could not be read is left out. */
+  public <T> List<T> list(Function<Value, Optional<T>> item) {
+    List<T> read = new ArrayList<>();
+    for (Node node : is(Node.Items.class, "a list").map(Node.Items::items).orElse(List.of())) {
+      item.apply(new Value(key, Optional.of(node), findings)).ifPresent(read::add);
+    }
+    return List.copyOf(read);
+  }
+
+  /** A list of scalars of this spelling. */
+  public <T> List<Located<T>> list(Spelling<T> spelling) {
+    return list(value -> value.as(spelling));
+  }
+
+  /** A map as it stands. */
+  public Optional<Node.Fields> fields() {
+    return is(Node.Fields.class, "a map");
+  }
+
+  /** A map, to be read field by field and then finished. */
+  public Optional<Form> form(String name) {
+    return fields().map(fields -> new Form(fields, name, findings));
+  }
+
+  /** A map read by {@code reader} and finished; nothing where no map stands. */
+  public <T> Optional<Located<T>> form(String name, Function<Form, T> reader) {
+    return form(name)
+        .map(
+            form -> {
+              T read = reader.apply(form);
+              form.finish();
+              return new Located<>(read, form.at());
+            });
+  }
+
+  private <N extends Node> Optional<N> is(Class<N> kind, String name) {
+    Optional<N> found = node.filter(kind::isInstance).map(kind::cast);
+    if (found.isEmpty()) {
+      node.filter(other -> !(other instanceof Node.Refused))
+          .ifPresent(other -> wrongKind(other, name));
+    }
+    return found;
+  }
+
+  private void wrongKind(Node other, String wanted) {
+    String typed = other instanceof Node.Scalar scalar ? scalar.raw() : "";
+    if (typed.isEmpty() && other instanceof Node.Scalar) {
+      refuse("field-empty", other.at(), "`" + key + "` has no value.", example(wanted, "…"));
+      return;
+    }
+    refuse(
+        "field-kind",
+        other.at(),
+        "`" + key + "` takes " + wanted + ", not " + kind(other) + ".",
+        example(wanted, typed.isEmpty() ? "…" : typed));
+  }
+
+  private String example(String wanted, String typed) {
+    return switch (wanted) {
+      case "a list" -> "Write `" + key + ": [" + typed + "]`.";
+      case "a map" -> "Write `" + key + ": { … }`.";
+      default -> "Write `" + key + ": …`, without brackets.";
+    };
+  }
+
+  private static String kind(Node node) {
+    return node instanceof Node.Items
+        ? "a list"
+        : node instanceof Node.Fields ? "a map" : "one word or number";
+  }
+
+  private void refuse(String rule, Span at, String what, String mend) {
+    findings.accept(Finding.error(rule, at, what, WHY, mend));
+  }
+}
