@@ -42,11 +42,14 @@ public final class Lengths {
   /** Half the distance between the shoulder tips (biacromial .259). */
   public static final double HALF_BIACROMIAL = .1295;
 
-  /** From the ankle centre back to the heel, in the foot's frame. */
+  /** From the ankle centre back to the heel, in the foot's frame; the house's own. */
   public static final double HEEL = .042;
 
+  /** From the ankle centre ahead to the ball of the foot. */
+  public static final double BALL = .070;
+
   /** From the ankle centre ahead to the toe tip. */
-  public static final double TOE = .110;
+  public static final double TOE = FOOT - HEEL;
 
   /** From the wrist to the middle of the palm. */
   public static final double PALM = .045;

@@ -7,4 +7,8 @@ package goniograph.body;
  * @param bend to the right positive
  * @param turn to the right positive
  */
-record TrunkAngles(double flexion, double bend, double turn) {}
+record TrunkAngles(double flexion, double bend, double turn) {
+  TrunkAngles plus(TrunkAngles o) {
+    return new TrunkAngles(flexion + o.flexion, bend + o.bend, turn + o.turn);
+  }
+}

@@ -37,18 +37,24 @@ public final class PdfRenderer {
   public RenderedPdf render(String xhtml, PdfFacts facts) {
     List<String> warnings = new ArrayList<>();
     SheetFonts fonts = new SheetFonts();
-    ClusterTextRenderer text = new ClusterTextRenderer(fonts, facts.rightToLeft());
+    ClusterTextRenderer text = new ClusterTextRenderer(fonts);
     try (PDDocument document = new PDDocument();
         PdfBoxRenderer renderer = builder(xhtml, facts, document, warnings).buildPdfRenderer()) {
       renderer.getSharedContext().setFontResolver(fonts);
       renderer.getSharedContext().setTextRenderer(text);
       renderer.layout();
+      TableMirror.apply(renderer.getRootBox());
       renderer.createPDFWithoutClosing();
       DocumentFacts.write(document, facts);
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       document.save(out);
       return new RenderedPdf(
-          out.toByteArray(), document.getNumberOfPages(), List.of(), text.missing(), warnings);
+          out.toByteArray(),
+          document.getNumberOfPages(),
+          Measures.of(
+              renderer.getRootBox(), renderer.getSharedContext().newRenderingContextInstance()),
+          text.missing(),
+          warnings);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

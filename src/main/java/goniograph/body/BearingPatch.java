@@ -1,0 +1,72 @@
+package goniograph.body;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/** Points of the body through which a part bears on what lies below it; the house's own shapes. */
+public final class BearingPatch {
+  private BearingPatch() {}
+
+  /** The whole sole. */
+  public static List<Vec> sole(Skeleton s, Side side) {
+    List<Vec> points = new ArrayList<>(heel(s, side));
+    points.addAll(forefoot(s, side));
+    return points;
+  }
+
+  /** The heel alone. */
+  public static List<Vec> heel(Skeleton s, Side side) {
+    return across(s.limb(Limb.FOOT, side), -Lengths.HEEL, -Lengths.ANKLE, .018);
+  }
+
+  /** Ball and toes. */
+  public static List<Vec> forefoot(Skeleton s, Side side) {
+    Frame foot = s.limb(Limb.FOOT, side);
+    List<Vec> points = new ArrayList<>(across(foot, Lengths.BALL, -Lengths.ANKLE, .027));
+    points.addAll(across(foot, Lengths.TOE, -Lengths.ANKLE, .014));
+    return points;
+  }
+
+  /** Buttocks and the upper 60 % of both thighs, as when sitting. */
+  public static List<Vec> seat(Skeleton s) {
+    List<Vec> points = new ArrayList<>(across(s.pelvis(), -.050, -.040, .070));
+    for (Side side : Side.values()) {
+      points.addAll(across(s.limb(Limb.THIGH, side), 0, -.6 * Lengths.THIGH, .040));
+    }
+    return points;
+  }
+
+  /** A kneeling knee with the toes behind it. */
+  public static List<Vec> knee(Skeleton s, Side side) {
+    List<Vec> points = new ArrayList<>(across(s.limb(Limb.SHANK, side), 0, 0, .020));
+    points.add(Landmarks.ankle(s, side));
+    points.add(Landmarks.toe(s, side));
+    return points;
+  }
+
+  /** The palm, as a triangle of wrist and outer knuckles. */
+  public static List<Vec> palm(Skeleton s, Side side) {
+    Frame hand = s.limb(Limb.HAND, side);
+    return List.of(hand.origin(), hand.point(.024, -.070, 0), hand.point(-.024, -.070, 0));
+  }
+
+  /** The side to side width of trunk sections. */
+  public static List<Vec> trunk(Skeleton s, List<TrunkSection> sections) {
+    return sections.stream()
+        .flatMap(
+            section ->
+                DoubleStream.of(-1, 1)
+                    .mapToObj(
+                        k ->
+                            section
+                                .frame(s)
+                                .point(
+                                    section.centre().plus(new Vec(0, 0, k * section.halfWidth())))))
+        .toList();
+  }
+
+  private static List<Vec> across(Frame frame, double x, double y, double half) {
+    return List.of(frame.point(x, y, -half), frame.point(x, y, half));
+  }
+}
