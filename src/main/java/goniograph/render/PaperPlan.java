@@ -22,6 +22,7 @@ public record PaperPlan(boolean rightToLeft, String script, double top) {
   /** Where the area starts before the fold is known, mm. */
   public static final double TOP = 18;
 
+  private static final double COUNTER_GAP = 3;
   private static final double START_MARGIN = 18;
   private static final double END_MARGIN = 12;
 
@@ -61,17 +62,28 @@ public record PaperPlan(boolean rightToLeft, String script, double top) {
     return sheet.back().isPresent() ? 2 : 1;
   }
 
-  /** Width of the words of a dose row, mm: what its counters leave. */
-  public String wordsStyle(DoseTable.Row row) {
-    return String.format(Locale.ROOT, "width: %.1fmm", WIDTH - counterWidth(row));
+  /** Width of the words of every dose row, mm: what the widest row of counters leaves. */
+  public String wordsStyle(Sheet sheet) {
+    return String.format(Locale.ROOT, "width: %.1fmm", WIDTH - countersWidth(sheet));
   }
 
-  public String counterStyle(DoseTable.Row row) {
-    return String.format(Locale.ROOT, "width: %.1fmm", counterWidth(row));
+  /** Width of the counters of every dose row, mm: all start on one vertical line. */
+  public String counterStyle(Sheet sheet) {
+    return String.format(Locale.ROOT, "width: %.1fmm", countersWidth(sheet));
   }
 
-  private static double counterWidth(DoseTable.Row row) {
-    return row.counters().isEmpty() ? 1 : 70;
+  private static double countersWidth(Sheet sheet) {
+    return sheet.dose().stream()
+        .flatMap(dose -> dose.rows().stream())
+        .mapToDouble(PaperPlan::countersWidth)
+        .max()
+        .orElse(0);
+  }
+
+  private static double countersWidth(DoseTable.Row row) {
+    return row.counters().stream()
+        .mapToDouble(counter -> Glyphs.width(counter) + COUNTER_GAP)
+        .sum();
   }
 
   /** Width of one panel, mm. */
@@ -85,6 +97,6 @@ public record PaperPlan(boolean rightToLeft, String script, double top) {
 
   /** Width of a day of the diary, mm. */
   public double dayWidth() {
-    return 14;
+    return 16;
   }
 }

@@ -20,22 +20,32 @@ class PreviewTest {
   @Test
   void preview() throws Exception {
     TemplateEngine engine =
-        TemplateEngine.createPrecompiled(null, ContentType.Html, null, "goniograph.render.templates");
+        TemplateEngine.createPrecompiled(
+            null, ContentType.Html, null, "goniograph.render.templates");
     StringOutput out = new StringOutput();
     engine.render(
         "paper/standard.jte",
         Map.of(
-            "sheet", SampleSheet.chairRise(),
-            "glyphs", new Glyphs(false, 1),
-            "plan", new PaperPlan(false, "latn", PaperPlan.TOP),
-            "style", css("standard.css")),
+            "sheet",
+            SampleSheet.chairRise(),
+            "glyphs",
+            new Glyphs(false, 1),
+            "plan",
+            new PaperPlan(false, "latn", PaperPlan.TOP),
+            "style",
+            css("standard.css")),
         out);
     Files.writeString(Path.of("build-output/preview.html"), out.toString());
     RenderedPdf pdf =
         new PdfRenderer()
             .render(
                 out.toString(),
-                new PdfFacts("Chair rise", "en", false, "0".repeat(64), java.time.LocalDate.of(2026, 11, 25)));
+                new PdfFacts(
+                    "Chair rise",
+                    "en",
+                    false,
+                    "0".repeat(64),
+                    java.time.LocalDate.of(2026, 11, 25)));
     Files.write(Path.of("build-output/preview.pdf"), pdf.pdf());
     System.out.println(pdf.warnings());
     StringOutput screen = new StringOutput();

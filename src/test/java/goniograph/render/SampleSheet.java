@@ -61,7 +61,8 @@ final class SampleSheet {
             "How",
             List.of(
                 new Steps.CareLine("Firm chair, no wheels, its back against the wall."),
-                new Steps.Step(1, "Sit tall near the front of the seat. Feet flat, under your knees."),
+                new Steps.Step(
+                    1, "Sit tall near the front of the seat. Feet flat, under your knees."),
                 new Steps.Step(2, "Lean forward until your nose is over your toes."),
                 new Steps.Step(3, "Push through your feet. Stand tall."),
                 new Steps.Step(4, "Sit down slowly. Take 3 seconds.")),
@@ -91,7 +92,9 @@ final class SampleSheet {
         new Contact("Phone", "+00 0000 0100", "Mon–Fri 8:00–17:00.", "Closed? +00 0000 0199"),
         new Foot(
             "Quillhaven Community Physiotherapy",
-            List.of("Release 2026.3 · Approved 2 June 2026", "Review by 31 May 2027 · English (English)"),
+            List.of(
+                "Release 2026.3 · Approved 2 June 2026",
+                "Review by 31 May 2027 · English (English)"),
             "Sheet code",
             Optional.of("K7F3 2M9D 4Q"),
             List.of("#.#", ".#.", "#.#"),
@@ -123,7 +126,9 @@ final class SampleSheet {
             new LabelledLines(
                 "Go up when",
                 List.of(
-                    "you did all of it 3 days running", "soreness 3 of 10 or less", "settled the next morning")),
+                    "you did all of it 3 days running",
+                    "soreness 3 of 10 or less",
+                    "settled the next morning")),
             new LabelledLines(
                 "Go down when", List.of("soreness over 5 of 10", "not settled the next morning"))),
         Optional.of(new LabelledLines("You need", List.of("a firm chair: no wheels"))),

@@ -1,0 +1,99 @@
+package goniograph.figure;
+
+import goniograph.body.Limb;
+import goniograph.body.Side;
+import goniograph.body.Skeleton;
+import goniograph.pose.Box;
+import goniograph.pose.Moment;
+import goniograph.pose.Prop;
+import goniograph.pose.Scene;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** All parts of a scene at one moment, unordered. */
+final class SceneParts {
+  /** Beyond this, the side turned away is drawn as the far side; in between never. */
+  private static final double SIDE_ON = .80;
+
+  private final Projection paper;
+  private final Scene scene;
+
+  SceneParts(Projection paper, Scene scene) {
+    this.paper = paper;
+    this.scene = scene;
+  }
+
+  /** Body, supports and props; the moving parts told apart where {@code marked}. */
+  List<Part> of(Moment moment, boolean marked) {
+    List<Part> parts = new ArrayList<>(supports());
+    props(moment).forEach(parts::add);
+    for (Part part : body(moment.skeleton())) {
+      parts.add(told(part, moment.skeleton(), marked));
+    }
+    return parts;
+  }
+
+  /** The parts of the body alone, all told alike. */
+  List<Part> body(Skeleton skeleton) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new TrunkShape(paper, skeleton).part());
+    parts.add(new HeadShape(paper, skeleton).part());
+    for (Side side : Side.values()) {
+      parts.addAll(new LimbShapes(paper, skeleton).of(side));
+      parts.add(new HandShape(paper, skeleton, side).part());
+      parts.add(new FootShape(paper, skeleton, side).part());
+    }
+    return parts;
+  }
+
+  /** The boxes of all supports, in their order. */
+  List<Part> supports() {
+    List<Part> parts = new ArrayList<>();
+    for (int group = 0; group < scene.supports().size(); group++) {
+      for (Box box : scene.supports().get(group).boxes()) {
+        parts.add(new BoxShape(paper, box).part(group, parts.size()));
+      }
+    }
+    return parts;
+  }
+
+  private List<Part> props(Moment moment) {
+    List<Part> parts = new ArrayList<>();
+    for (Prop prop : moment.props()) {
+      parts.add(BandShape.part(paper, prop, parts.size()));
+    }
+    return parts;
+  }
+
+  private Part told(Part part, Skeleton skeleton, boolean marked) {
+    boolean far = far(part, skeleton);
+    Part welded = far && joinsTrunk(part) ? part.unwelded() : part;
+    if (marked && moves(part)) {
+      return welded.as(Role.MOVING);
+    }
+    return far ? welded.as(Role.FAR) : welded;
+  }
+
+  private static boolean joinsTrunk(Part part) {
+    return part.id().kind() == Kind.UPPER_ARM || part.id().kind() == Kind.THIGH;
+  }
+
+  private boolean far(Part part, Skeleton skeleton) {
+    double facing = paper.facing(skeleton.pelvis().axes().z());
+    return part.id().side().filter(side -> side.sign() * facing < -SIDE_ON).isPresent();
+  }
+
+  private boolean moves(Part part) {
+    return part.id()
+        .side()
+        .map(side -> limbMoves(part.id().kind(), side))
+        .orElse(scene.movingTrunk() && part.id().kind() == Kind.HEAD);
+  }
+
+  private boolean limbMoves(Kind kind, Side side) {
+    return scene.movingLimbs().getOrDefault(side, Set.of()).stream()
+        .map(Limb::name)
+        .anyMatch(kind.name()::equals);
+  }
+}
