@@ -90,6 +90,14 @@ public final class SlotTable {
     return Optional.ofNullable(DOSE.get(step.matches() ? step.group(2) : name));
   }
 
+  /** The slot that gives the value of a dose field. */
+  public static Optional<String> of(DoseField field) {
+    return DOSE.entrySet().stream()
+        .filter(slot -> slot.getValue() == field && !slot.getKey().equals(HOLD_COUNT))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
   /** The step a slot names: a number, {@code previous} or {@code next}; none for the printed one. */
   public static Optional<String> step(String name) {
     Matcher step = OF_STEP.matcher(name);

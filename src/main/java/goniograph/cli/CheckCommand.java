@@ -1,0 +1,90 @@
+package goniograph.cli;
+
+import goniograph.check.Checked;
+import goniograph.check.Checker;
+import goniograph.check.rules.RuleBook;
+import goniograph.exchange.FindingsJson;
+import goniograph.exchange.FindingsReport;
+import goniograph.exchange.FindingsText;
+import goniograph.finding.Finding;
+import goniograph.finding.Level;
+import goniograph.finding.Nearest;
+import goniograph.library.Library;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code check}: all findings about the library, or about some entries. */
+@Command(
+    name = "check",
+    description = "Checks the library and says what to mend.",
+    footer = "%nEnds with 1 if something was found at or above --fail-on, with 0 if not.")
+final class CheckCommand implements Callable<Integer> {
+  /** How findings are written. */
+  enum Format {
+    text,
+    json
+  }
+
+  /** The level that makes the command fail. */
+  enum FailOn {
+    error(Level.ERROR),
+    warning(Level.WARNING);
+
+    private final Level level;
+
+    FailOn(Level level) {
+      this.level = level;
+    }
+  }
+
+  @Mixin private final Common common;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "ENTRY",
+      description = "Ids of the entries to check; all unless said.")
+  private List<String> entries = List.of();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} unless said.")
+  private Format format = Format.text;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      description = "${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} unless said.")
+  private FailOn failOn = FailOn.error;
+
+  CheckCommand(World world) {
+    this.common = new Common(world);
+  }
+
+  @Override
+  public Integer call() {
+    Library library = Library.read(common.files());
+    entries.forEach(id -> known(id, library));
+    List<Finding> all =
+        new Checker(RuleBook.rules()).check(Checked.of(library, common.today()));
+    List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
+    int looked = entries.isEmpty() ? library.ids().size() : (int) entries.stream().distinct().count();
+    FindingsReport report =
+        new FindingsReport(common.today(), common.library(), looked, findings);
+    common.out().print(format == Format.json ? FindingsJson.of(report) : FindingsText.of(report));
+    return findings.stream().anyMatch(finding -> finding.level().compareTo(failOn.level) <= 0)
+        ? Exit.FINDINGS
+        : Exit.CLEAN;
+  }
+
+  private static void known(String id, Library library) {
+    if (!library.ids().contains(id)) {
+      String hint = Nearest.hint(id, library.ids());
+      throw new Refusal("There is no entry `" + id + "`" + (hint.isEmpty() ? "." : hint));
+    }
+  }
+}
