@@ -51,7 +51,7 @@ final class Wording {
   /** A quantity in words; whole minutes as minutes. */
   String amount(Quantity quantity) {
     Quantity shown = wholeMinutes(quantity);
-    Phrased phrased = phrases.amount(shown.value(), shown.unit().ucum());
+    Phrased phrased = phrases.amount(shown.value(), shown.unit().code());
     phrased.problem().ifPresent(gaps::add);
     return phrased.text();
   }
