@@ -137,6 +137,30 @@ public final class Kinematics {
         rest.x(), rest.y() + .030 * rhythm.lift(), sign * (rest.z() - .020 * rhythm.lift()));
   }
 
+  /**
+   * The shoulder centre of a skeleton if its upper arm pointed in {@code direction} instead, with
+   * the girdle's lift that goes with it.
+   */
+  public static Vec shoulderCentre(Skeleton skeleton, Side side, Vec direction) {
+    Frame upper = skeleton.limb(Limb.UPPER_ARM, side);
+    Turn chest = skeleton.spine(SpineJoint.T2).axes();
+    Vec now = shoulder(rhythm(chest, upper.axes().y().times(-1), side), side.sign());
+    Vec then = shoulder(rhythm(chest, direction, side), side.sign());
+    return upper.origin().plus(chest.apply(then.minus(now)));
+  }
+
+  private static ShoulderRhythm rhythm(Turn chest, Vec direction, Side side) {
+    return ShoulderRhythm.ofDirection(chest.invert(direction), side.sign());
+  }
+
+  /**
+   * The axes of a forearm that lies along {@code unturned} and turns about itself until the wrist
+   * reaches the hand's axes by flexion and deviation alone.
+   */
+  public static Turn forearmTowards(Turn unturned, Turn hand) {
+    return unturned.then(Turn.aboutY(Euler.yxz(unturned.inverse().then(hand)).y()));
+  }
+
   private static void leg(JointAngles a, Frame pelvis, Side side, Map<Limb, Frame> limbs) {
     int sg = side.sign();
     Turn hip =

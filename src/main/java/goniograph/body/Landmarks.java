@@ -33,9 +33,18 @@ public final class Landmarks {
     return s.limb(Limb.HAND, side).point(0, -Lengths.PALM, 0);
   }
 
-  /** The tip of the straight middle finger. */
+  /** The tip of the middle finger, bent as far as the hand is curled. */
   public static Vec fingertip(Skeleton s, Side side) {
-    return s.limb(Limb.HAND, side).point(0, -Lengths.DRAWN_HAND, 0);
+    double curl = Math.toRadians(s.curl().getOrDefault(side, Kinematics.REST_CURL));
+    double along = Lengths.KNUCKLES;
+    double inward = 0;
+    double bend = 0;
+    for (double part : Lengths.FINGER) {
+      bend += curl;
+      along += part * Math.cos(bend);
+      inward += part * Math.sin(bend);
+    }
+    return s.limb(Limb.HAND, side).point(0, -along, -side.sign() * inward);
   }
 
   /** The back of the heel at the sole. */

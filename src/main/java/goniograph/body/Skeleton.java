@@ -1,5 +1,6 @@
 package goniograph.body;
 
+import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -42,5 +43,37 @@ public record Skeleton(
       throw new IllegalArgumentException(joint.toString());
     }
     return frame;
+  }
+
+  /** The whole skeleton carried along by {@code way}, without turning. */
+  public Skeleton moved(Vec way) {
+    return new Skeleton(
+        body, moved(pelvis, way), moved(spine, way), moved(left, way), moved(right, way), curl);
+  }
+
+  /** The skeleton with some limb segments of one side placed anew. */
+  public Skeleton with(Side side, Map<Limb, Frame> limbs) {
+    Map<Limb, Frame> all = new EnumMap<>(side == Side.LEFT ? left : right);
+    all.putAll(limbs);
+    return side == Side.LEFT
+        ? new Skeleton(body, pelvis, spine, all, right, curl)
+        : new Skeleton(body, pelvis, spine, left, all, curl);
+  }
+
+  /** The skeleton with one hand's fingers bent anew. */
+  public Skeleton withCurl(Side side, double degrees) {
+    Map<Side, Double> all = new EnumMap<>(curl);
+    all.put(side, degrees);
+    return new Skeleton(body, pelvis, spine, left, right, all);
+  }
+
+  private static Frame moved(Frame frame, Vec way) {
+    return new Frame(frame.origin().plus(way), frame.axes());
+  }
+
+  private static <K extends Enum<K>> Map<K, Frame> moved(Map<K, Frame> frames, Vec way) {
+    Map<K, Frame> all = new EnumMap<>(frames);
+    all.replaceAll((key, frame) -> moved(frame, way));
+    return all;
   }
 }

@@ -119,7 +119,8 @@ final class FootShape {
   }
 
   /** The sole's rim on the ground, for the shape of a footprint. */
-  static List<Vec> print(Frame foot) {
+  static List<Vec> print(Skeleton skeleton, Side side) {
+    Frame foot = skeleton.limb(Limb.FOOT, side);
     List<Vec> rim = new ArrayList<>();
     for (double[] point : PRINT) {
       rim.add(foot.point(point[0], GROUND, point[1]));

@@ -104,6 +104,11 @@ final class Hulls {
     return widened(widened(area, -mm), mm);
   }
 
+  /** What {@code upper} leaves of an area, a little more where they meet so that no seam shows. */
+  static Geometry besides(Geometry area, Geometry upper) {
+    return both(widened(minus(area, upper), .12), area);
+  }
+
   /** A strip along lines, cut square at their ends. */
   static Geometry band(Geometry lines, double mm) {
     return BufferOp.bufferOp(

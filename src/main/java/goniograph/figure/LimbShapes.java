@@ -108,7 +108,9 @@ final class LimbShapes {
       double weld) {
     Geometry outline = Hulls.union(limb, clothes);
     List<Part.Region> regions =
-        List.of(new Part.Region(skin, outline), new Part.Region(cloth, clothes));
+        List.of(
+            new Part.Region(skin, Hulls.besides(outline, clothes)),
+            new Part.Region(cloth, clothes));
     return part(
         kind, side, bone, outline, regions, List.of(Hulls.edgeWithin(clothes, outline)), on, weld);
   }

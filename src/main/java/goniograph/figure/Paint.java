@@ -1,7 +1,9 @@
 package goniograph.figure;
 
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** One stroke or area of a finished drawing; later ones cover earlier ones. */
 sealed interface Paint {
@@ -10,8 +12,16 @@ sealed interface Paint {
 
   String colour();
 
+  /** The same elsewhere. */
+  Paint moved(AffineTransformation by);
+
   /** A painted area. */
-  record Area(Geometry shape, String colour) implements Paint {}
+  record Area(Geometry shape, String colour) implements Paint {
+    @Override
+    public Paint moved(AffineTransformation by) {
+      return new Area(by.transform(shape), colour);
+    }
+  }
 
   /**
    * A drawn line.
@@ -24,6 +34,11 @@ sealed interface Paint {
       implements Paint {
     public Line {
       dash = List.copyOf(dash);
+    }
+
+    @Override
+    public Paint moved(AffineTransformation by) {
+      return new Line(by.transform(shape), colour, width, round, dash);
     }
 
     static Line solid(Geometry shape, String colour, double width) {
@@ -45,5 +60,11 @@ sealed interface Paint {
    * @param casing the white left free round it, mm
    */
   record Word(Geometry shape, String colour, String path, double x, double y, double casing)
-      implements Paint {}
+      implements Paint {
+    @Override
+    public Paint moved(AffineTransformation by) {
+      Coordinate at = by.transform(new Coordinate(x, y), new Coordinate());
+      return new Word(by.transform(shape), colour, path, at.x, at.y, casing);
+    }
+  }
 }

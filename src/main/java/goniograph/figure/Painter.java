@@ -2,6 +2,7 @@ package goniograph.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -45,17 +46,32 @@ final class Painter {
   /** For each part, what nearer ones hide of it. */
   private List<Geometry> hidden() {
     List<Geometry> hidden = new ArrayList<>();
-    Geometry nearer = Hulls.PAPER.createPolygon();
-    for (int i = parts.size() - 1; i >= 0; i--) {
-      hidden.add(0, nearer);
-      nearer = Hulls.union(nearer, parts.get(i).outline(), band(i));
+    for (int i = 0; i < parts.size(); i++) {
+      List<Geometry> nearer = new ArrayList<>();
+      for (int j = i + 1; j < parts.size(); j++) {
+        if (reaches(j).intersects(parts.get(i).outline().getEnvelopeInternal())) {
+          nearer.add(parts.get(j).outline());
+          nearer.add(band(j, parts.get(i)));
+        }
+      }
+      hidden.add(Hulls.union(nearer));
     }
     return hidden;
   }
 
-  private Geometry band(int i) {
-    double reach = weights.outline(parts.get(i).role()) / 2 + weights.halo();
-    return Hulls.band(outlines.get(i).halo(), reach);
+  private Envelope reaches(int i) {
+    Envelope box = new Envelope(parts.get(i).outline().getEnvelopeInternal());
+    box.expandBy(2);
+    return box;
+  }
+
+  /** The strip round a part on which {@code other} is not drawn. */
+  private Geometry band(int i, Part other) {
+    Part part = parts.get(i);
+    Outline outline = outlines.get(i);
+    boolean flows = outline.neighbours().contains(other.id()) || part.sameSupport(other);
+    Geometry line = flows ? outline.halo() : outline.edge();
+    return Hulls.band(line, weights.outline(part.role()) / 2 + weights.halo());
   }
 
   private void areas(int i, Geometry hidden, List<Paint> paints) {

@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Geometry;
  * @param id what it is
  * @param role how it is told apart
  * @param outline its whole area on paper
- * @param regions areas within the outline, painted in order; the first is the whole outline
+ * @param regions areas that fill the outline, painted in order
  * @param inner lines within the outline
  * @param welds where it flows into its neighbours without a line
  * @param solid where it is in depth

@@ -1,10 +1,11 @@
 package goniograph.figure;
 
-import goniograph.body.Frame;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
+import goniograph.body.TrunkSection;
+import goniograph.body.Turn;
 import goniograph.body.Vec;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,10 +36,11 @@ final class TrunkShape {
     Geometry outline = smooth(Hulls.union(hips, shirt, neck));
     Geometry skin = Hulls.minus(neck, shirt);
     Geometry trousers = fromAbove() ? Hulls.minus(hips, shirt) : hips;
+    Geometry legs = Hulls.both(spread(trousers), outline);
     List<Part.Region> regions =
         List.of(
-            new Part.Region(Tone.SHIRT, outline),
-            new Part.Region(Tone.TROUSERS, Hulls.both(spread(trousers), outline)),
+            new Part.Region(Tone.SHIRT, Hulls.besides(outline, legs)),
+            new Part.Region(Tone.TROUSERS, legs),
             new Part.Region(Tone.SKIN, Hulls.both(skin, outline)));
     List<Geometry> inner =
         List.of(Hulls.edgeWithin(spread(trousers), outline), collar(neck, shirt, outline));
@@ -103,23 +105,16 @@ final class TrunkShape {
   }
 
   private List<Section> sections() {
-    Frame hips = skeleton.pelvis();
-    return List.of(
-        section(hips, -.010, -.050, .070, .050),
-        section(hips, -.014, -.010, .103, .068),
-        section(hips, -.012, .035, .097, .064),
-        section(skeleton.spine(SpineJoint.L3), .006, -.018, .082, .057),
-        section(skeleton.spine(SpineJoint.L1), .012, -.010, .077, .056),
-        section(skeleton.spine(SpineJoint.T11), .022, 0, .083, .061),
-        section(skeleton.spine(SpineJoint.T8), .036, 0, .092, .066),
-        section(skeleton.spine(SpineJoint.T5), .038, 0, .094, .062),
-        section(skeleton.spine(SpineJoint.T2), .022, -.008, .070, .046),
-        section(skeleton.spine(SpineJoint.C7), .010, -.004, .040, .034));
-  }
-
-  private static Section section(Frame frame, double x, double y, double ml, double ap) {
-    return new Section(
-        frame.point(x, y, 0), frame.axes().x().times(ap), frame.axes().z().times(ml));
+    List<Section> sections = new ArrayList<>();
+    for (TrunkSection section : TrunkSection.ALL) {
+      Turn axes = section.frame(skeleton).axes();
+      sections.add(
+          new Section(
+              section.middle(skeleton),
+              axes.x().times(section.halfDepth()),
+              axes.z().times(section.halfWidth())));
+    }
+    return sections;
   }
 
   /** The sections and those between them, by Catmull-Rom. */

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -33,7 +35,7 @@ final class Welds {
       Geometry inside = Hulls.widened(joint.other.outline(), -ALONG);
       edge = Hulls.minus(edge, Hulls.both(inside, joint.disc()));
     }
-    return new Outline(edge, halo(part, edge, joints));
+    return new Outline(edge, halo(part, edge, joints), neighbours(joints));
   }
 
   /** The halo leaves a welded neighbour alone at the joint, and parts of one support each other. */
@@ -51,6 +53,10 @@ final class Welds {
       }
     }
     return halo;
+  }
+
+  private static Set<Part.Id> neighbours(List<Joint> joints) {
+    return joints.stream().map(joint -> joint.other.id()).collect(Collectors.toSet());
   }
 
   private record Joint(Part other, Coordinate at, double radius, double calm) {

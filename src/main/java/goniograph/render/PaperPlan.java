@@ -11,8 +11,9 @@ import java.util.Locale;
  * @param rightToLeft true where the page runs from right to left
  * @param script style class of the writing system, for instance {@code arab}
  * @param top distance from the paper's upper edge to the front's area, mm
+ * @param foldAbove index of the step below the fold, -1 without a fold
  */
-public record PaperPlan(boolean rightToLeft, String script, double top) {
+public record PaperPlan(boolean rightToLeft, String script, double top, int foldAbove) {
   /** Width of the area, mm. */
   public static final double WIDTH = 180;
 
@@ -26,9 +27,26 @@ public record PaperPlan(boolean rightToLeft, String script, double top) {
   private static final double START_MARGIN = 18;
   private static final double END_MARGIN = 12;
 
-  /** The same plan with the front's area at another place. */
-  public PaperPlan withTop(double mm) {
-    return new PaperPlan(rightToLeft, script, mm);
+  /** The plan before the fold is known. */
+  static PaperPlan unfolded(boolean rightToLeft, String script) {
+    return new PaperPlan(rightToLeft, script, TOP, -1);
+  }
+
+  /** The same plan with the fold in its place. */
+  PaperPlan folded(Fold fold) {
+    return new PaperPlan(rightToLeft, script, TOP + fold.shift(), fold.step());
+  }
+
+  /** Style of a step: white above it where the sheet is folded. */
+  public String stepStyle(int step) {
+    return step == foldAbove
+        ? String.format(Locale.ROOT, "margin-top: %.1fmm", 2 * Fold.HALF_WHITE)
+        : "margin-top: 0";
+  }
+
+  /** Whether the sheet is folded. */
+  public boolean isFolded() {
+    return foldAbove >= 0;
   }
 
   public String direction() {

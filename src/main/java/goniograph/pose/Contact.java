@@ -1,0 +1,92 @@
+package goniograph.pose;
+
+import goniograph.body.Side;
+import goniograph.source.Span;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A part of the body that touches something.
+ *
+ * @param part the part
+ * @param side its side; empty for both of a pair and for parts without a pair
+ * @param manner how it touches
+ * @param target the support's word, {@code thighs} or the prop's word
+ * @param heightCm where on an upright support, above the floor
+ * @param at the place in the pose file
+ */
+public record Contact(
+    Part part,
+    Optional<Side> side,
+    Manner manner,
+    String target,
+    Optional<Double> heightCm,
+    Span at) {
+
+  /** How a part touches. */
+  public enum Manner {
+    /** It stays where it was in the first key frame that has it there. */
+    ON("on"),
+    /** It slides: its height is kept, and the joint above keeps its typed angle. */
+    SLIDES_ON("slides on"),
+    /** It stays, and the limb bends the way it was typed. */
+    STAYS_ON("stays on"),
+    /** The hand holds a thing and goes where the arm takes it. */
+    HOLDING("holding");
+
+    private final String word;
+
+    Manner(String word) {
+      this.word = word;
+    }
+
+    /** The author's word. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** The sides a paired part touches on; for an unpaired part, none. */
+  List<Side> sides() {
+    return part.paired() ? side.map(List::of).orElse(List.of(Side.LEFT, Side.RIGHT)) : List.of();
+  }
+
+  /** True where this part touches on this side. */
+  boolean touches(Side where) {
+    return sides().contains(where);
+  }
+
+  /** True where both say the same of the same part, wherever they stand in the file. */
+  boolean same(Contact other) {
+    return part == other.part
+        && side.equals(other.side)
+        && manner == other.manner
+        && target.equals(other.target);
+  }
+
+  /** True where the same parts touch the same thing in the same manner on this one side. */
+  boolean covers(Contact other) {
+    return part == other.part
+        && manner == other.manner
+        && target.equals(other.target)
+        && (side.isEmpty() || side.equals(other.side));
+  }
+
+  /** Left and right swapped. */
+  Contact mirrored() {
+    return new Contact(part, side.map(Side::other), manner, target, heightCm, at);
+  }
+
+  /** As an author writes it, for instance {@code left hand on counter}. */
+  public String words() {
+    String name =
+        side.map(s -> s.name().toLowerCase(Locale.ROOT) + " " + part.one()).orElse(part.both());
+    return name + " " + manner.word + " " + target;
+  }
+
+  static Optional<Manner> manner(String word) {
+    return Arrays.stream(Manner.values()).filter(m -> m.word.equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,125 @@
+package goniograph.pose;
+
+import goniograph.body.Joint;
+import goniograph.body.Limb;
+import goniograph.body.Side;
+import goniograph.matter.Node;
+import goniograph.matter.Value;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Reads marks ({@code ghost}, {@code arrow right hand}) and what moves ({@code left arm}). */
+final class Marks {
+  private static final List<String> PAIRED_POINTS =
+      List.of("hand", "forearm", "arm", "thigh", "leg", "foot", "knee", "heel", "wrist", "calf");
+  private static final List<String> SINGLE_POINTS = List.of("hips", "nose", "top");
+  private static final SortedMap<String, Optional<Side>> SIDES =
+      new TreeMap<>(Map.of("left ", Optional.of(Side.LEFT), "right ", Optional.of(Side.RIGHT)));
+  private static final Map<String, Moving> MOVING = moving();
+  private static final Map<String, Mark> MARKS = marks();
+
+  private Marks() {}
+
+  /** The marks of a list. */
+  static List<Mark> marks(Value list, Complaint complaint) {
+    return list.list(
+        item ->
+            item.scalar().flatMap(s -> one(s, MARKS, "pose-mark-unknown", "a mark", complaint)));
+  }
+
+  /** What moves: one word or a list of words. */
+  static Moving moving(Value value, Complaint complaint) {
+    boolean alone = value.node().filter(Node.Scalar.class::isInstance).isPresent();
+    List<Moving> parts =
+        alone
+            ? value.scalar().flatMap(s -> part(s, complaint)).stream().toList()
+            : value.list(item -> item.scalar().flatMap(s -> part(s, complaint)));
+    return parts.stream().reduce(Moving.NOTHING, Moving::and);
+  }
+
+  private static Optional<Moving> part(Node.Scalar scalar, Complaint complaint) {
+    return one(scalar, MOVING, "pose-moving-unknown", "a part that moves", complaint);
+  }
+
+  private static <T> Optional<T> one(
+      Node.Scalar scalar, Map<String, T> known, String rule, String what, Complaint complaint) {
+    Phrase phrase = Phrase.of(scalar);
+    Optional<T> found = Optional.ofNullable(known.get(phrase.text()));
+    if (found.isEmpty()) {
+      complaint.unknown(rule, phrase, what, known.keySet());
+    }
+    return found;
+  }
+
+  /** Left and right swapped. */
+  static Mark mirrored(Mark mark) {
+    if (mark instanceof Mark.Arrow arrow) {
+      return new Mark.Arrow(arrow.part(), arrow.side().map(Side::other));
+    }
+    if (mark instanceof Mark.Angle angle) {
+      return new Mark.Angle(angle.joint(), angle.side().map(Side::other));
+    }
+    return mark;
+  }
+
+  private static Map<String, Mark> marks() {
+    Map<String, Mark> all = new LinkedHashMap<>();
+    all.put("ghost", new Mark.Ghost());
+    all.put("balance", new Mark.Balance());
+    for (String point : SINGLE_POINTS) {
+      all.put("arrow " + point, new Mark.Arrow(point, Optional.empty()));
+    }
+    for (String point : PAIRED_POINTS) {
+      SIDES.forEach((word, side) -> all.put("arrow " + word + point, new Mark.Arrow(point, side)));
+    }
+    for (String joint : angleWords(false)) {
+      all.put("angle " + joint, new Mark.Angle(joint, Optional.empty()));
+    }
+    for (String joint : angleWords(true)) {
+      SIDES.forEach((word, side) -> all.put("angle " + word + joint, new Mark.Angle(joint, side)));
+    }
+    return all;
+  }
+
+  private static List<String> angleWords(boolean paired) {
+    List<String> words =
+        new ArrayList<>(
+            Arrays.stream(Joint.values())
+                .filter(joint -> joint.paired() == paired && joint != Joint.HAND)
+                .map(Joint::word)
+                .toList());
+    words.add(paired ? "rotation" : "cva");
+    return words;
+  }
+
+  private static Map<String, Moving> moving() {
+    Set<Limb> arm = EnumSet.of(Limb.UPPER_ARM, Limb.FOREARM, Limb.HAND);
+    Set<Limb> leg = EnumSet.of(Limb.THIGH, Limb.SHANK, Limb.FOOT);
+    Map<String, Set<Limb>> limbs = new LinkedHashMap<>();
+    limbs.put("hand", EnumSet.of(Limb.HAND));
+    limbs.put("forearm", EnumSet.of(Limb.FOREARM, Limb.HAND));
+    limbs.put("arm", arm);
+    limbs.put("thigh", EnumSet.of(Limb.THIGH));
+    limbs.put("leg", leg);
+    limbs.put("foot", EnumSet.of(Limb.FOOT));
+    Map<String, Moving> all = new LinkedHashMap<>();
+    limbs.forEach(
+        (word, segments) -> {
+          all.put("left " + word, Moving.of(Side.LEFT, segments));
+          all.put("right " + word, Moving.of(Side.RIGHT, segments));
+        });
+    all.put("arms", Moving.both(arm, false));
+    all.put("legs", Moving.both(leg, false));
+    all.put("body", Moving.both(EnumSet.allOf(Limb.class), true));
+    all.put("head", Moving.both(Set.of(), true));
+    return all;
+  }
+}

@@ -1,0 +1,91 @@
+package goniograph.pose;
+
+import goniograph.body.BasePosture;
+import goniograph.body.Body;
+import goniograph.body.JointAngles;
+import goniograph.source.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A pose as an author wrote it, for one side of the body.
+ *
+ * @param id the pose's id
+ * @param at the place of the id
+ * @param base what the pose starts from
+ * @param body the person
+ * @param view the named view
+ * @param camera a view typed as angles, which then wins
+ * @param supports what carries or steadies the body, the floor aside
+ * @param band an elastic band
+ * @param contacts what touches in every frame
+ * @param typed angles of every frame
+ * @param frames the key frames in order; one where nothing moves
+ * @param moving what is marked as moving
+ * @param marks what is drawn on top
+ * @param balanced true where the body shall shift until it stands over its feet
+ */
+public record PoseFile(
+    String id,
+    Span at,
+    BasePosture base,
+    Body body,
+    View view,
+    Optional<Camera> camera,
+    List<SupportWish> supports,
+    Optional<BandWish> band,
+    List<Contact> contacts,
+    List<TypedAngle> typed,
+    List<KeyFrame> frames,
+    Moving moving,
+    List<Mark> marks,
+    boolean balanced) {
+  public PoseFile {
+    supports = List.copyOf(supports);
+    contacts = List.copyOf(contacts);
+    typed = List.copyOf(typed);
+    frames = List.copyOf(frames);
+    marks = List.copyOf(marks);
+  }
+
+  /** A frame's angles: the base posture's, then the pose's, then its own; the last wins. */
+  JointAngles angles(KeyFrame frame) {
+    return base.angles().over(TypedAngle.angles(typed)).over(TypedAngle.angles(frame.typed()));
+  }
+
+  /** What an author typed for a frame: what a frame types hides what the pose typed. */
+  List<TypedAngle> typed(KeyFrame frame) {
+    List<TypedAngle> all = new ArrayList<>(frame.typed());
+    typed.stream()
+        .filter(t -> frame.typed().stream().noneMatch(own -> own.freedom().equals(t.freedom())))
+        .forEach(all::add);
+    return all;
+  }
+
+  /** What touches in a frame: its own contacts first, then those of every frame. */
+  List<Contact> contacts(KeyFrame frame) {
+    List<Contact> all = new ArrayList<>(frame.contacts());
+    all.addAll(contacts);
+    return all;
+  }
+
+  /** The pose for the other side: joints, contacts, supports, view and marks swap sides. */
+  public PoseFile mirrored() {
+    return new PoseFile(
+        id,
+        at,
+        base.mirrored(),
+        body,
+        view.mirrored(),
+        camera.map(c -> View.mirrored(c, base)),
+        supports.stream().map(SupportWish::mirrored).toList(),
+        band,
+        contacts.stream().map(Contact::mirrored).toList(),
+        typed.stream().map(TypedAngle::mirrored).toList(),
+        frames.stream().map(KeyFrame::mirrored).toList(),
+        moving.mirrored(),
+        marks.stream().map(Marks::mirrored).toList(),
+        balanced);
+  }
+}
