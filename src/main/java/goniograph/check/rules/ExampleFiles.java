@@ -1,5 +1,11 @@
 package goniograph.check.rules;
 
+import goniograph.check.Example;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+
 /** Files of the example library, by what they hold. */
 final class ExampleFiles {
   static final String HEEL_TO_TOE = "content/exercises/ba-heel-toe-stand/en.md";
@@ -14,5 +20,25 @@ final class ExampleFiles {
   static final String LIMITS = "shared/rules/dose-limits.yaml";
   static final String REQUIRED = "shared/rules/required-statements.yaml";
 
+  private static final Map<String, String> LISTED =
+      Map.of(
+          HEEL_TO_TOE,
+          "s-support, s-helper, s-dizzy-stop, s-fall, s-fall-hurt, s-worse, s-pain-ease, s-morning,"
+              + " s-chest",
+          CHAIR_RISE,
+          "s-chair-wall, s-rise-wait, s-dizzy-stop, s-chest, s-worse, s-pain-ease, s-morning",
+          BAND,
+          "s-band-check, s-breathe, s-spread, s-worse, s-pain-ease, s-morning, s-chest");
+
   private ExampleFiles() {}
+
+  /** An entry that does not list a statement it must carry. */
+  static Example without(String statement, String file) {
+    String all = Objects.requireNonNull(LISTED.get(file));
+    String fewer =
+        Arrays.stream(all.split(", "))
+            .filter(id -> !id.equals(statement))
+            .collect(Collectors.joining(", "));
+    return Example.in(file, "statements: [" + all + "]", "statements: «[" + fewer + "]»");
+  }
 }
