@@ -33,7 +33,13 @@ final class ClinicReader {
 
   private ClinicReader() {}
 
-  static Optional<Clinic> read(Form form, String file) {
+  static Optional<Clinic> read(SharedFiles files) {
+    String path = "shared/clinic.yaml";
+    files.mustBeThere(path, "Phone numbers and languages stand there.");
+    return files.read(path, "the clinic file", form -> read(form, path)).flatMap(read -> read);
+  }
+
+  private static Optional<Clinic> read(Form form, String file) {
     var name = form.required("name", "Our clinic").as(Spellings.TEXT);
     var logo = form.optional("logo").as(Spellings.TEXT);
     var paper = form.required("paper", "A4").as(PAPER);

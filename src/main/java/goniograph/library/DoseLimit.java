@@ -10,8 +10,8 @@ import java.util.Optional;
  * One row of the table of dose limits.
  *
  * @param type the type of exercise it is for; empty for any
- * @param field what is limited: a dose field's key or its last word, {@code pain}, or {@code tempo}
- *     for the sum of its parts
+ * @param field what is limited: the dotted key of a dose field, or {@code tempo} for the sum of its
+ *     parts; a file may write the key's last word alone
  * @param limit outside is an error; at the limit is inside
  * @param warn outside asks for a second look
  * @param fromEffort the least effort for which it holds

@@ -60,7 +60,10 @@ public record Library(
   /** Reads the library in a folder. Content never makes it throw; what is wrong is in findings. */
   public static LibraryRead read(Files files) {
     List<Finding> findings = new ArrayList<>();
-    SharedReader shared = new SharedReader(files, findings::add);
+    SharedFiles shared = new SharedFiles(files, findings::add);
+    RuleTables rules = RuleTables.read(shared);
+    StockReader stock = new StockReader(shared);
+    WordsReader words = new WordsReader(shared);
     List<Entry> entries = new ArrayList<>();
     List<String> broken = new ArrayList<>();
     for (Kind kind : Kind.values()) {
@@ -72,16 +75,16 @@ public record Library(
     }
     Library library =
         new Library(
-            shared.clinic(),
+            ClinicReader.read(shared),
             entries,
             broken,
-            shared.statements(),
-            shared.phrases(),
-            shared.terms(),
-            shared.limits(),
-            shared.requirements(),
-            shared.stock(),
-            shared.sources(),
+            new StatementReader(shared).statements(),
+            words.phrases(),
+            words.terms(),
+            rules.limits(),
+            rules.requirements(),
+            stock.stock(),
+            stock.sources(),
             figures(files),
             shared.map("shared/register.yaml"));
     return new LibraryRead(library, findings);

@@ -23,6 +23,13 @@ public record Statement(
     texts = Collections.unmodifiableSortedMap(new TreeMap<>(texts));
   }
 
+  /** The same with its wording in one more language. */
+  Statement with(String language, Located<String> wording) {
+    SortedMap<String, Located<String>> more = new TreeMap<>(texts);
+    more.put(language, wording);
+    return new Statement(id, urgency, more);
+  }
+
   /** Its wording in a language. */
   public Optional<Located<String>> text(String language) {
     return Optional.ofNullable(texts.get(language));
