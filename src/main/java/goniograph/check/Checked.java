@@ -42,6 +42,11 @@ public record Checked(LibraryRead read, LocalDate today) {
     return library().exercises().stream();
   }
 
+  /** Ids of all entries, also of those that could not be read, sorted. */
+  public List<String> ids() {
+    return Stream.concat(entries().map(Entry::id), library().broken().stream()).sorted().toList();
+  }
+
   /**
    * Whether the front matter of an entry was read without an error. Where it was not, what seems to
    * be missing may only be misspelt, and the one finding about that is enough.

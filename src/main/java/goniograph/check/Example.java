@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * A passage of one file of the example library, once as it should be and once as it should not. The
- * bad passage holds the place of its one finding between {@code «} and {@code »}.
+ * bad passage holds the place of its one finding between {@code «} and {@code »}; where only the
+ * beginning is marked, the finding ends behind the passage.
  *
  * @param file the file of the example library it stands in
  * @param replaces what stands there in the example library, exactly once

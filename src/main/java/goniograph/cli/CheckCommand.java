@@ -67,23 +67,30 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Library library = Library.read(common.files());
-    entries.forEach(id -> known(id, library));
-    List<Finding> all =
-        new Checker(RuleBook.rules()).check(Checked.of(library, common.today()));
+    Checked checked = new Checked(Library.read(common.files()), common.today());
+    entries.forEach(id -> known(id, checked.ids()));
+    List<Finding> all = new Checker(RuleBook.rules()).check(checked);
     List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
-    int looked = entries.isEmpty() ? library.ids().size() : (int) entries.stream().distinct().count();
-    FindingsReport report =
-        new FindingsReport(common.today(), common.library(), looked, findings);
-    common.out().print(format == Format.json ? FindingsJson.of(report) : FindingsText.of(report));
+    common.out().print(written(new FindingsReport(common.today(), common.library(), looked(checked), findings)));
     return findings.stream().anyMatch(finding -> finding.level().compareTo(failOn.level) <= 0)
         ? Exit.FINDINGS
         : Exit.CLEAN;
   }
 
-  private static void known(String id, Library library) {
-    if (!library.ids().contains(id)) {
-      String hint = Nearest.hint(id, library.ids());
+  private int looked(Checked checked) {
+    return entries.isEmpty() ? checked.ids().size() : (int) entries.stream().distinct().count();
+  }
+
+  private String written(FindingsReport report) {
+    return switch (format) {
+      case text -> FindingsText.of(report);
+      case json -> FindingsJson.of(report);
+    };
+  }
+
+  private static void known(String id, List<String> ids) {
+    if (!ids.contains(id)) {
+      String hint = Nearest.hint(id, ids);
       throw new Refusal("There is no entry `" + id + "`" + (hint.isEmpty() ? "." : hint));
     }
   }

@@ -27,7 +27,7 @@ public final class FindingsJson {
     root.put("library", report.library());
     ArrayNode findings = root.putArray("findings");
     report.findings().forEach(finding -> add(findings.addObject(), finding));
-    return MAPPER.writer(PRINTER).writeValueAsString(root) + "\n";
+    return MAPPER.writer().with(PRINTER).writeValueAsString(root) + "\n";
   }
 
   private static void add(ObjectNode node, Finding finding) {

@@ -39,7 +39,7 @@ public final class RuleBook {
           new ReviewDue(),
           new PhraseFaulty(),
           new PhraseMissing(),
-          new StatementMissing(),
+          new StatementTranslation(),
           new GlyphMissing());
 
   private static final List<RulePage> READING =
