@@ -5,6 +5,7 @@ import static goniograph.register.RegisterFields.map;
 import static goniograph.register.RegisterFields.schema;
 
 import goniograph.finding.Finding;
+import goniograph.library.Entry;
 import goniograph.matter.Form;
 import goniograph.matter.Node;
 import goniograph.matter.Yaml;
@@ -34,6 +35,16 @@ public final class RegisterReader {
    */
   public static Read<EntryRegister> entry(Files files, String folder) {
     return read(files, file(folder), RegisterReader::entry, EntryRegister.NONE);
+  }
+
+  /** The register of an entry of a library that was read; its YAML findings are the library's. */
+  public static Read<EntryRegister> entry(Entry entry) {
+    List<Finding> findings = new ArrayList<>();
+    EntryRegister register =
+        entry.common().register().orElse(null) instanceof Node.Fields fields
+            ? form(fields, findings::add, RegisterReader::entry)
+            : EntryRegister.NONE;
+    return new Read<>(register, findings.stream().map(one -> one.withEntry(entry.id())).toList());
   }
 
   /** The register of what all sheets use. */

@@ -1,5 +1,6 @@
 package goniograph.register;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -74,7 +75,7 @@ public record SharedRegister(
   }
 
   SharedRegister withRelease(ReleaseRecord release) {
-    List<ReleaseRecord> longer = new java.util.ArrayList<>(releases);
+    List<ReleaseRecord> longer = new ArrayList<>(releases);
     longer.add(release);
     return new SharedRegister(rules, statements, phrases, recalls, longer);
   }

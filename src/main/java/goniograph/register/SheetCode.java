@@ -2,6 +2,7 @@ package goniograph.register;
 
 import goniograph.source.Digest;
 import java.math.BigInteger;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -47,7 +48,7 @@ public record SheetCode(String text) implements Comparable<SheetCode> {
   public static Typed parse(String typed) {
     String text =
         typed
-            .toUpperCase(java.util.Locale.ROOT)
+            .toUpperCase(Locale.ROOT)
             .replaceAll("[\\s-]", "")
             .replace('I', '1')
             .replace('L', '1')

@@ -12,16 +12,16 @@ import java.util.Optional;
 /** The foot: what the clinic needs to file and recall the page. */
 record FootWords(Wording wording, Language language, Clinic clinic) {
 
-  Foot foot(Standing standing, Optional<LocalDate> reviewDue) {
+  Foot foot(Approval approval, Optional<LocalDate> reviewDue) {
     Dates dates = new Dates(language);
     List<String> first = new ArrayList<>();
     first.add(
-        standing
+        approval
             .release()
             .map(name -> wording.say("foot.release", Map.of("name", name)))
             .orElseGet(() -> wording.say("foot.unreleased")));
     first.add(
-        standing
+        approval
             .approved()
             .map(day -> wording.say("foot.approved", Map.of("date", dates.full(day))))
             .orElseGet(() -> wording.say("foot.not-approved")));
@@ -32,15 +32,15 @@ record FootWords(Wording wording, Language language, Clinic clinic) {
         wording.say(
             "foot.language", Map.of("own", language.ownName(), "english", language.englishName())));
     List<String> lines = new ArrayList<>(List.of(joined(first), joined(second)));
-    if (standing.unread()) {
+    if (approval.unread()) {
       lines.add(wording.say("foot.unread"));
     }
     return new Foot(
         clinic.name().value(),
         lines,
         wording.say("label.code"),
-        standing.code(),
-        standing.code().map(code -> Qr.rows(code.replace(" ", ""))).orElse(List.of()),
+        approval.code(),
+        approval.code().map(code -> Qr.rows(code.replace(" ", ""))).orElse(List.of()),
         wording.say("label.no-code"));
   }
 

@@ -46,7 +46,7 @@ public record SheetMaker(Library library, Clinic clinic, Phrases phrases) {
    * @param drawings the drawings
    */
   public Made make(
-      SheetOrder order, PrintedStatements printed, Optional<Drawings> drawings, Standing standing) {
+      SheetOrder order, PrintedStatements printed, Optional<Drawings> drawings, Approval approval) {
     Wording wording = new Wording(phrases);
     Entry entry = order.entry();
     Body body =
@@ -65,7 +65,7 @@ public record SheetMaker(Library library, Clinic clinic, Phrases phrases) {
     Sheet sheet =
         new Sheet(
             identity(order, language),
-            standing.band().map(kind -> new Band(wording.say(kind.phrase()))),
+            approval.band().map(kind -> new Band(wording.say(kind.phrase()))),
             head(order, title, wording),
             List.of(
                 new TickLine(wording.say("head.replaces")), new TickLine(wording.say("head.adds"))),
@@ -77,7 +77,7 @@ public record SheetMaker(Library library, Clinic clinic, Phrases phrases) {
             stop.box(),
             new ContactWords(wording, clinic).contact(),
             new FootWords(wording, language, clinic)
-                .foot(standing, entry.reviewDue().map(due -> due.value())),
+                .foot(approval, entry.reviewDue().map(due -> due.value())),
             exercise.flatMap(
                 e ->
                     rows.map(

@@ -122,6 +122,23 @@ class DoseArithmeticTest {
     assertEquals(total, DoseArithmetic.tensionSeconds(stretch).orElseThrow());
   }
 
+  /** The sums that the brief's two sample ladders print beside their steps. */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 5, 5, 25",
+    "1, 5, 10, 50",
+    "1, 5, 20, 100",
+    "1, 4, 30, 120",
+    "2, 10, 6, 120",
+    "3, 10, 6, 180",
+    "3, 12, 6, 216",
+    "3, 8, 6, 144"
+  })
+  void timeUnderTensionOfTheSampleLadders(int sets, int reps, int rep, BigDecimal tension) {
+    Dose step = dose("sets: %d, reps: %d, hold: %d s".formatted(sets, reps, rep));
+    assertEquals(tension, DoseArithmetic.tensionSeconds(step).orElseThrow());
+  }
+
   /** Holds of 2 min ten times are 20 min, not 20 s. */
   @Test
   void minutesAreNotSeconds() {

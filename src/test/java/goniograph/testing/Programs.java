@@ -64,15 +64,14 @@ public final class Programs {
     }
   }
 
-  /** The text of a PDF as poppler's {@code pdftotext} reads it, without direction controls. */
+  /** The text of a PDF as poppler's {@code pdftotext} reads it, with its direction controls. */
   public static String popplerText(byte[] pdf) {
     need("pdftotext", "poppler-utils");
     try {
       Path file = Files.createTempFile("sheet", ".pdf");
       try {
         Files.write(file, pdf);
-        return run("pdftotext", "-enc", "UTF-8", file.toString(), "-")
-            .replaceAll("[\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]", "");
+        return run("pdftotext", "-enc", "UTF-8", file.toString(), "-");
       } finally {
         Files.delete(file);
       }

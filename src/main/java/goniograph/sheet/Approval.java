@@ -12,15 +12,15 @@ import java.util.Optional;
  * @param code the sheet code, in groups
  * @param unread true where no qualified translator has read it
  */
-public record Standing(
+public record Approval(
     Optional<BandKind> band,
     Optional<String> release,
     Optional<LocalDate> approved,
     Optional<String> code,
     boolean unread) {
   /** Nothing signed, nothing released. */
-  public static final Standing DRAFT =
-      new Standing(
+  public static final Approval DRAFT =
+      new Approval(
           Optional.of(BandKind.DRAFT), Optional.empty(), Optional.empty(), Optional.empty(), false);
 
   /** Why a sheet is not final. */
