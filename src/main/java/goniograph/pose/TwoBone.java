@@ -15,6 +15,8 @@ import goniograph.body.Vec;
  * @param miss how far the end is from the target
  */
 record TwoBone(Vec start, Vec middle, Vec end, Vec bend, double miss) {
+  /** Two degrees a step, to either side, half round. */
+  private static final int SWINGS = 180;
 
   /**
    * Solves.
@@ -37,6 +39,26 @@ record TwoBone(Vec start, Vec middle, Vec end, Vec bend, double miss) {
         start.plus(u.times(reach)),
         n,
         Math.abs(wanted - reach));
+  }
+
+  /**
+   * The same reach with the middle joint swung about the line from start to end, as little as
+   * needed to bring it to a height; unswung where nothing does.
+   */
+  TwoBone above(double height) {
+    Vec u = end.minus(start).unit();
+    Vec across = u.cross(bend);
+    double along = middle.minus(start).dot(u);
+    double out = middle.minus(start.plus(u.times(along))).length();
+    for (int step = 0; step <= SWINGS; step++) {
+      double swing = Math.toRadians((step % 2 == 0 ? 1 : -1) * 2 * ((step + 1) / 2));
+      Vec n = bend.times(Math.cos(swing)).plus(across.times(Math.sin(swing)));
+      Vec joint = start.plus(u.times(along)).plus(n.times(out));
+      if (joint.y() >= height) {
+        return new TwoBone(start, joint, end, n, miss);
+      }
+    }
+    return this;
   }
 
   /** The flexion axis of a knee, whose joint stands out to the front. */
