@@ -11,8 +11,9 @@ import java.util.Locale;
  * @param rightToLeft true where the page runs from right to left
  * @param script style class of the writing system, for instance {@code arab}
  * @param top distance from the paper's upper edge to the front's area, mm
+ * @param foldAbove index of the step below the fold, -1 without a fold
  */
-public record PaperPlan(boolean rightToLeft, String script, double top) {
+public record PaperPlan(boolean rightToLeft, String script, double top, int foldAbove) {
   /** Width of the area, mm. */
   public static final double WIDTH = 180;
 
@@ -22,12 +23,30 @@ public record PaperPlan(boolean rightToLeft, String script, double top) {
   /** Where the area starts before the fold is known, mm. */
   public static final double TOP = 18;
 
+  private static final double COUNTER_GAP = 3;
   private static final double START_MARGIN = 18;
   private static final double END_MARGIN = 12;
 
-  /** The same plan with the front's area at another place. */
-  public PaperPlan withTop(double mm) {
-    return new PaperPlan(rightToLeft, script, mm);
+  /** The plan before the fold is known. */
+  static PaperPlan unfolded(boolean rightToLeft, String script) {
+    return new PaperPlan(rightToLeft, script, TOP, -1);
+  }
+
+  /** The same plan with the fold in its place. */
+  PaperPlan folded(Fold fold) {
+    return new PaperPlan(rightToLeft, script, TOP + fold.shift(), fold.step());
+  }
+
+  /** Style of a step: white above it where the sheet is folded. */
+  public String stepStyle(int step) {
+    return step == foldAbove
+        ? String.format(Locale.ROOT, "margin-top: %.1fmm", 2 * Fold.HALF_WHITE)
+        : "margin-top: 0";
+  }
+
+  /** Whether the sheet is folded. */
+  public boolean isFolded() {
+    return foldAbove >= 0;
   }
 
   public String direction() {
@@ -61,17 +80,28 @@ public record PaperPlan(boolean rightToLeft, String script, double top) {
     return sheet.back().isPresent() ? 2 : 1;
   }
 
-  /** Width of the words of a dose row, mm: what its counters leave. */
-  public String wordsStyle(DoseTable.Row row) {
-    return String.format(Locale.ROOT, "width: %.1fmm", WIDTH - counterWidth(row));
+  /** Width of the words of every dose row, mm: what the widest row of counters leaves. */
+  public String wordsStyle(Sheet sheet) {
+    return String.format(Locale.ROOT, "width: %.1fmm", WIDTH - countersWidth(sheet));
   }
 
-  public String counterStyle(DoseTable.Row row) {
-    return String.format(Locale.ROOT, "width: %.1fmm", counterWidth(row));
+  /** Width of the counters of every dose row, mm: all start on one vertical line. */
+  public String counterStyle(Sheet sheet) {
+    return String.format(Locale.ROOT, "width: %.1fmm", countersWidth(sheet));
   }
 
-  private static double counterWidth(DoseTable.Row row) {
-    return row.counters().isEmpty() ? 1 : 70;
+  private static double countersWidth(Sheet sheet) {
+    return sheet.dose().stream()
+        .flatMap(dose -> dose.rows().stream())
+        .mapToDouble(PaperPlan::countersWidth)
+        .max()
+        .orElse(0);
+  }
+
+  private static double countersWidth(DoseTable.Row row) {
+    return row.counters().stream()
+        .mapToDouble(counter -> Glyphs.width(counter) + COUNTER_GAP)
+        .sum();
   }
 
   /** Width of one panel, mm. */
@@ -85,6 +115,6 @@ public record PaperPlan(boolean rightToLeft, String script, double top) {
 
   /** Width of a day of the diary, mm. */
   public double dayWidth() {
-    return 14;
+    return 16;
   }
 }

@@ -9,9 +9,7 @@ public enum Direction {
   /** One run, read to the left. */
   RIGHT_TO_LEFT(Bidi.RTL),
   /** Whatever the bidirectional algorithm finds, to the right where the text leaves it open. */
-  AUTO(Bidi.LEVEL_DEFAULT_LTR),
-  /** Whatever the bidirectional algorithm finds, to the left where the text leaves it open. */
-  AUTO_ELSE_RIGHT_TO_LEFT(Bidi.LEVEL_DEFAULT_RTL);
+  AUTO(Bidi.LEVEL_DEFAULT_LTR);
 
   private final byte level;
 

@@ -26,13 +26,10 @@ final class ClusterTextRenderer extends PdfBoxTextRenderer {
   private static final double ROUNDING = 0.01;
 
   private final SheetFonts fonts;
-  private final Direction open;
   private final Set<MissingGlyph> missing = new LinkedHashSet<>();
 
-  /** Strings that leave their direction open are set in the page's. */
-  ClusterTextRenderer(SheetFonts fonts, boolean rightToLeft) {
+  ClusterTextRenderer(SheetFonts fonts) {
     this.fonts = fonts;
-    open = rightToLeft ? Direction.AUTO_ELSE_RIGHT_TO_LEFT : Direction.AUTO;
   }
 
   /** The characters drawn so far that no font shows. */
@@ -71,7 +68,7 @@ final class ClusterTextRenderer extends PdfBoxTextRenderer {
   private ShapedText shape(SheetFont font, String text) {
     return !text.isEmpty() && text.charAt(0) == RightToLeftMark.MARK
         ? Shaper.shape(text.substring(1), font.order(), Direction.RIGHT_TO_LEFT)
-        : Shaper.shape(text, font.order(), open);
+        : Shaper.shape(text, font.order(), Direction.AUTO);
   }
 
   @Override

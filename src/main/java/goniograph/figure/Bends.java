@@ -1,0 +1,83 @@
+package goniograph.figure;
+
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * A polyline read as a smooth curve: where it bends gently it runs along the chord of its
+ * neighbours, where it bends sharply it has a corner.
+ */
+final class Bends {
+  /** A bend of more than this is a corner. */
+  private static final double CORNER = Math.cos(Math.toRadians(38));
+
+  private final Coordinate[] points;
+  private final boolean closed;
+
+  Bends(Coordinate[] points) {
+    this.points = points;
+    this.closed = points.length > 3 && points[0].equals2D(points[points.length - 1]);
+  }
+
+  int count() {
+    return points.length;
+  }
+
+  boolean closed() {
+    return closed;
+  }
+
+  Coordinate point(int i) {
+    return points[i];
+  }
+
+  /** True where the step from {@code i} has a corner or an end on both sides. */
+  boolean straight(int i) {
+    return corner(i) && corner(i + 1);
+  }
+
+  /** The control point on leaving point {@code i}. */
+  Coordinate leaving(int i) {
+    double third = points[i].distance(points[i + 1]) / 3;
+    Coordinate along = corner(i) ? towards(points[i], points[i + 1]) : chord(i);
+    return new Coordinate(points[i].x + along.x * third, points[i].y + along.y * third);
+  }
+
+  /** The control point on reaching point {@code i}. */
+  Coordinate reaching(int i) {
+    double third = points[i - 1].distance(points[i]) / 3;
+    Coordinate along = corner(i) ? towards(points[i], points[i - 1]) : back(chord(i));
+    return new Coordinate(points[i].x + along.x * third, points[i].y + along.y * third);
+  }
+
+  private boolean corner(int i) {
+    Coordinate before = before(i);
+    Coordinate after = after(i);
+    if (before == points[i] || after == points[i]) {
+      return true;
+    }
+    Coordinate a = towards(before, points[i]);
+    Coordinate b = towards(points[i], after);
+    return a.x * b.x + a.y * b.y < CORNER;
+  }
+
+  private Coordinate chord(int i) {
+    return towards(before(i), after(i));
+  }
+
+  private Coordinate before(int i) {
+    return i > 0 ? points[i - 1] : closed ? points[points.length - 2] : points[i];
+  }
+
+  private Coordinate after(int i) {
+    return i < points.length - 1 ? points[i + 1] : closed ? points[1] : points[i];
+  }
+
+  private static Coordinate towards(Coordinate a, Coordinate b) {
+    double length = Math.max(1e-12, a.distance(b));
+    return new Coordinate((b.x - a.x) / length, (b.y - a.y) / length);
+  }
+
+  private static Coordinate back(Coordinate d) {
+    return new Coordinate(-d.x, -d.y);
+  }
+}

@@ -1,0 +1,134 @@
+package goniograph.figure;
+
+import goniograph.pose.Camera;
+import goniograph.pose.Moment;
+import goniograph.pose.Scene;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.util.AffineTransformation;
+
+/**
+ * One scale and one frame for all panels of a figure: the floor lies at the same height and the
+ * chair at the same place.
+ */
+final class Framing {
+  /** White round the drawing, mm. */
+  private static final double MARGIN = .8;
+
+  /** Nothing is drawn larger than this, mm for a body height. */
+  private static final double LARGEST = .42 * 170;
+
+  /** Of a support, this much beyond the body belongs to the frame, in body heights. */
+  private static final double SUPPORT_BESIDE = .14;
+
+  private static final double SUPPORT_ABOVE = .05;
+
+  private final Scene scene;
+  private final FigureOptions options;
+  private final Camera camera;
+
+  Framing(Scene scene, FigureOptions options) {
+    this.scene = scene;
+    this.options = options;
+    this.camera = options.otherSide() ? turned(scene.camera()) : scene.camera();
+  }
+
+  private static Camera turned(Camera camera) {
+    return new Camera(180 - camera.yaw(), camera.elevation());
+  }
+
+  /** The sketches at the largest scale at which everything fits. */
+  Framed framed(List<Step> steps) {
+    double scale = fitting();
+    Framed first = sketched(steps, scale);
+    double less =
+        Math.min(
+            room(options.width()) / first.bounds.getWidth(),
+            room(options.height()) / first.bounds.getHeight());
+    return less >= 1 ? first : sketched(steps, scale * less);
+  }
+
+  private static double room(double mm) {
+    return mm - 2 * MARGIN;
+  }
+
+  private double fitting() {
+    Projection unit = Projection.of(camera, 1);
+    SceneParts parts = new SceneParts(Projection.of(camera, 100), scene);
+    Envelope body = new Envelope();
+    for (Moment key : scene.keys()) {
+      parts
+          .body(key.skeleton())
+          .forEach(p -> body.expandToInclude(p.outline().getEnvelopeInternal()));
+    }
+    Envelope whole = new Envelope(body);
+    parts
+        .supports()
+        .forEach(p -> whole.expandToInclude(near(p.outline().getEnvelopeInternal(), body)));
+    double line = options.weights().support();
+    double scale =
+        Math.min(
+            (room(options.width()) - line) / whole.getWidth(),
+            (room(options.height()) - line) / whole.getHeight());
+    return Math.min(LARGEST, 100 * scale * unit.scale());
+  }
+
+  /** What of a support is near enough to the body to be shown. */
+  private static Envelope near(Envelope support, Envelope body) {
+    Envelope reach = new Envelope(body);
+    reach.expandBy(100 * SUPPORT_BESIDE, 100 * SUPPORT_ABOVE);
+    return support.intersection(reach);
+  }
+
+  private Framed sketched(List<Step> steps, double scale) {
+    Projection paper = Projection.of(camera, scale);
+    List<Sketch> sketches = new ArrayList<>();
+    Envelope bounds = new Envelope();
+    for (int i = 0; i < steps.size(); i++) {
+      boolean showsStart = scene.keys().size() > 1 && (i == 1 || steps.size() == 1);
+      Sketch sketch = new Sketch(scene, options, paper, steps.get(i), showsStart && wantsStart());
+      sketches.add(sketch);
+      bounds.expandToInclude(sketch.bounds());
+    }
+    return new Framed(sketches, bounds, paper);
+  }
+
+  private boolean wantsStart() {
+    return options.together()
+        || scene.marks().stream().anyMatch(goniograph.pose.Mark.Ghost.class::isInstance);
+  }
+
+  /** Sketches with what they fill. */
+  record Framed(List<Sketch> sketches, Envelope bounds, Projection paper) {
+    /** The panels, all with one frame. */
+    List<Panel> panels(List<Step> steps, FigureOptions options) {
+      double middle = (bounds.getMinX() + bounds.getMaxX()) / 2;
+      Envelope page =
+          new Envelope(
+              middle - options.width() / 2 + MARGIN,
+              middle + options.width() / 2 - MARGIN,
+              bounds.getMaxY() + 2 * MARGIN - options.height(),
+              bounds.getMaxY());
+      Envelope whole = new Envelope(bounds);
+      for (Sketch sketch : sketches) {
+        sketch.label(page);
+        whole.expandToInclude(sketch.bounds());
+      }
+      double left = middle - options.width() / 2;
+      double top = whole.getMinY() - MARGIN;
+      double height = whole.getHeight() + 2 * MARGIN;
+      AffineTransformation move = AffineTransformation.translationInstance(-left, -top);
+      Envelope across = new Envelope(left, left + options.width(), 0, 0);
+      sketches.forEach(sketch -> sketch.floor(across));
+      List<Panel> panels = new ArrayList<>();
+      for (int i = 0; i < sketches.size(); i++) {
+        List<Paint> paints =
+            sketches.get(i).paints().stream().map(paint -> paint.moved(move)).toList();
+        panels.add(
+            new Panel(i + 1, steps.get(i).key().name(), options.width(), height, -top, paints));
+      }
+      return panels;
+    }
+  }
+}

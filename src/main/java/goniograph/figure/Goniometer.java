@@ -1,0 +1,98 @@
+package goniograph.figure;
+
+import goniograph.body.Frame;
+import goniograph.body.Landmarks;
+import goniograph.body.Limb;
+import goniograph.body.Side;
+import goniograph.body.Skeleton;
+import goniograph.body.SpineJoint;
+import goniograph.body.Vec;
+import java.util.Optional;
+
+/**
+ * A goniometer laid on a joint: its axis, its stationary arm along the neutral direction and its
+ * moving arm.
+ *
+ * @param apex the joint centre
+ * @param neutral unit vector of the stationary arm
+ * @param moving unit vector of the moving arm
+ * @param radius of the arc, in body heights
+ * @param signed true where the angle is counted from the horizontal, down being negative
+ */
+record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, boolean signed) {
+
+  /** The goniometer for a pose file's joint word. */
+  static Optional<Goniometer> at(Skeleton s, String joint, Side side) {
+    return switch (joint) {
+      case "hip" -> limb(s, Limb.THIGH, side, down(s.pelvis()), .17);
+      case "knee" -> limb(s, Limb.SHANK, side, down(s.limb(Limb.THIGH, side)), .13);
+      case "elbow" -> limb(s, Limb.FOREARM, side, down(s.limb(Limb.UPPER_ARM, side)), .12);
+      case "shoulder" -> limb(s, Limb.UPPER_ARM, side, down(s.spine(SpineJoint.T5)), .16);
+      case "ankle" -> ankle(s, side);
+      case "rotation" -> rotation(s, side);
+      case "neck", "head" -> neck(s);
+      case "cva" -> craniovertebral(s, side);
+      default -> Optional.empty();
+    };
+  }
+
+  private static Vec down(Frame frame) {
+    return frame.axes().y().times(-1);
+  }
+
+  private static Optional<Goniometer> limb(
+      Skeleton s, Limb limb, Side side, Vec neutral, double radius) {
+    Frame frame = s.limb(limb, side);
+    return Optional.of(new Goniometer(frame.origin(), neutral, down(frame), radius, false));
+  }
+
+  /** The shank against the vertical, as a calf stretch is measured on the ground. */
+  private static Optional<Goniometer> ankle(Skeleton s, Side side) {
+    Vec up = s.limb(Limb.SHANK, side).axes().y();
+    return Optional.of(new Goniometer(Landmarks.ankle(s, side), Vec.UP, up, .14, false));
+  }
+
+  /** The forearm against straight ahead, about the upper arm. */
+  private static Optional<Goniometer> rotation(Skeleton s, Side side) {
+    Vec axis = s.limb(Limb.UPPER_ARM, side).axes().y();
+    Vec ahead = across(s.spine(SpineJoint.T5).axes().x(), axis);
+    Vec forearm = across(down(s.limb(Limb.FOREARM, side)), axis);
+    return Optional.of(new Goniometer(Landmarks.elbow(s, side), ahead, forearm, .15, false));
+  }
+
+  private static Vec across(Vec direction, Vec axis) {
+    return direction.minus(axis.times(axis.dot(direction))).unit();
+  }
+
+  private static Optional<Goniometer> neck(Skeleton s) {
+    Vec apex = s.spine(SpineJoint.C7).origin();
+    Vec trunk = s.spine(SpineJoint.T2).axes().y();
+    Vec head = s.spine(SpineJoint.C0).axes().y();
+    return Optional.of(new Goniometer(apex, trunk, head, .24, false));
+  }
+
+  private static Optional<Goniometer> craniovertebral(Skeleton s, Side side) {
+    Vec apex = Landmarks.c7Skin(s);
+    Vec ahead = Vec.UP.cross(s.spine(SpineJoint.T2).axes().z()).unit();
+    Vec ear = Landmarks.ears(s).minus(apex).unit();
+    return Optional.of(new Goniometer(apex, ahead, ear, .16, true));
+  }
+
+  /** The angle between the arms in space, degrees. */
+  double degrees() {
+    double size = Math.toDegrees(Math.atan2(neutral.cross(moving).length(), neutral.dot(moving)));
+    return signed && moving.y() < 0 ? -size : size;
+  }
+
+  /** A point of the arc: {@code part} 0 on the stationary arm, 1 on the moving arm. */
+  Vec onArc(double part, double reach) {
+    double t = Math.toRadians(Math.abs(degrees())) * part;
+    Vec q = moving.minus(neutral.times(neutral.dot(moving))).unit();
+    return apex.plus(neutral.times(Math.cos(t)).plus(q.times(Math.sin(t))).times(radius * reach));
+  }
+
+  /** How squarely the angle's plane is seen: 1 in full, 0 edge on. */
+  double seen(Projection paper) {
+    return Math.abs(paper.facing(neutral.cross(moving).unit()));
+  }
+}

@@ -1,0 +1,157 @@
+package goniograph.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * An arrow along the way that a point takes: the quadratic curve nearest to its places, beside the
+ * body where it covers least.
+ */
+final class MovementArrow {
+  /** Sideways shifts that are tried, mm. */
+  private static final double[] SHIFTS = {0, 3, -3, 4.5, -4.5, 6, -6, 8, -8, 10, -10, 12, -12};
+
+  /** The least length of an arrow, mm. */
+  private static final double LEAST = 7;
+
+  /** A way shorter than this, mm, has no direction. */
+  private static final double STILL = 1.5;
+
+  /** What a mm2 of covered drawing costs against a mm of shift. */
+  private static final double COVERING = 3;
+
+  private static final int STEPS = 16;
+
+  private final double shaft;
+  private final double headLength;
+  private final double headWidth;
+
+  MovementArrow(Weights weights) {
+    this.shaft = weights.arrow();
+    this.headLength = 4.8 * shaft;
+    this.headWidth = 4.6 * shaft;
+  }
+
+  /**
+   * An arrow on paper.
+   *
+   * @param shaft the curve up to the base of the head
+   * @param head the triangle
+   * @param area all that is inked
+   */
+  record Shape(Geometry shaft, Geometry head, Geometry area) {}
+
+  /**
+   * The best arrow along {@code way}, clear of {@code taken}; empty where the point hardly moves.
+   *
+   * @param way the places of the point on paper, evenly spaced in time
+   */
+  List<Shape> along(List<Coordinate> way, Geometry taken) {
+    Coordinate first = way.get(0);
+    Coordinate last = way.get(way.size() - 1);
+    if (first.distance(last) < STILL) {
+      return List.of();
+    }
+    Geometry near = Hulls.widened(taken, shaft);
+    Coordinate[] curve = lengthened(first, control(way), last);
+    Shape best = shape(curve, 0);
+    double least = Double.MAX_VALUE;
+    for (double shift : SHIFTS) {
+      Shape shape = shape(curve, shift);
+      double cost = COVERING * Hulls.both(shape.area(), near).getArea() + .55 * Math.abs(shift);
+      if (cost < least - 1e-9) {
+        least = cost;
+        best = shape;
+      }
+    }
+    return List.of(best);
+  }
+
+  /** The middle control point of the least-squares curve with both ends fixed. */
+  private static Coordinate control(List<Coordinate> way) {
+    Coordinate a = way.get(0);
+    Coordinate b = way.get(way.size() - 1);
+    double x = 0;
+    double y = 0;
+    double weight = 0;
+    for (int i = 1; i < way.size() - 1; i++) {
+      double t = i / (way.size() - 1.0);
+      double middle = 2 * t * (1 - t);
+      double start = (1 - t) * (1 - t);
+      x += middle * (way.get(i).x - start * a.x - t * t * b.x);
+      y += middle * (way.get(i).y - start * a.y - t * t * b.y);
+      weight += middle * middle;
+    }
+    return weight == 0
+        ? new Coordinate((a.x + b.x) / 2, (a.y + b.y) / 2)
+        : new Coordinate(x / weight, y / weight);
+  }
+
+  /** Scaled about its middle where too short to be read. */
+  private static Coordinate[] lengthened(Coordinate a, Coordinate control, Coordinate b) {
+    double k = Math.max(1, LEAST / a.distance(b));
+    double x = (a.x + b.x) / 2;
+    double y = (a.y + b.y) / 2;
+    Coordinate[] curve = {a, control, b};
+    Coordinate[] longer = new Coordinate[3];
+    for (int i = 0; i < 3; i++) {
+      longer[i] = new Coordinate(x + k * (curve[i].x - x), y + k * (curve[i].y - y));
+    }
+    return longer;
+  }
+
+  private Shape shape(Coordinate[] curve, double shift) {
+    List<Coordinate> points = new ArrayList<>();
+    double length = curve[0].distance(curve[2]);
+    double nx = -(curve[2].y - curve[0].y) / length * shift;
+    double ny = (curve[2].x - curve[0].x) / length * shift;
+    for (int i = 0; i <= STEPS; i++) {
+      Coordinate p = at(curve, i / (double) STEPS);
+      points.add(new Coordinate(p.x + nx, p.y + ny));
+    }
+    return headed(points);
+  }
+
+  private static Coordinate at(Coordinate[] c, double t) {
+    double a = (1 - t) * (1 - t);
+    double b = 2 * t * (1 - t);
+    return new Coordinate(
+        a * c[0].x + b * c[1].x + t * t * c[2].x, a * c[0].y + b * c[1].y + t * t * c[2].y);
+  }
+
+  /** The last stretch of the curve becomes the head, which points along it. */
+  private Shape headed(List<Coordinate> points) {
+    Coordinate tip = points.get(points.size() - 1);
+    List<Coordinate> line = new ArrayList<>(points);
+    while (line.size() > 2 && line.get(line.size() - 1).distance(tip) < headLength) {
+      line.remove(line.size() - 1);
+    }
+    Coordinate from = line.get(line.size() - 1);
+    double far = from.distance(tip);
+    double ux = (tip.x - from.x) / far;
+    double uy = (tip.y - from.y) / far;
+    Coordinate base = new Coordinate(tip.x - ux * headLength, tip.y - uy * headLength);
+    double half = headWidth / 2;
+    Geometry head =
+        Hulls.hull(
+            List.of(
+                tip,
+                new Coordinate(base.x - uy * half, base.y + ux * half),
+                new Coordinate(base.x + uy * half, base.y - ux * half)));
+    line.add(new Coordinate(base.x + ux * .3, base.y + uy * .3));
+    Geometry shaftLine = Hulls.line(line.toArray(new Coordinate[0]));
+    return new Shape(shaftLine, head, Hulls.union(Hulls.widened(shaftLine, shaft / 2), head));
+  }
+
+  /** The arrow in ink, with white left free round it. */
+  List<Paint> painted(Shape arrow, Style style, Weights weights) {
+    double casing = 2 * weights.halo() + .2;
+    return List.of(
+        Paint.Line.solid(arrow.shaft(), Style.PAPER, shaft + casing),
+        Paint.Line.solid(arrow.head().getBoundary(), Style.PAPER, casing),
+        Paint.Line.solid(arrow.shaft(), style.mark(), shaft),
+        new Paint.Area(arrow.head(), style.mark()));
+  }
+}

@@ -1,0 +1,64 @@
+package goniograph.figure;
+
+import java.util.List;
+
+/** One drawing of a figure, finished, at its size on paper. */
+public final class Panel {
+  private final int number;
+  private final String moment;
+  private final double width;
+  private final double height;
+  private final double floor;
+  private final List<Paint> paints;
+
+  Panel(int number, String moment, double width, double height, double floor, List<Paint> paints) {
+    this.number = number;
+    this.moment = moment;
+    this.width = width;
+    this.height = height;
+    this.floor = floor;
+    this.paints = List.copyOf(paints);
+  }
+
+  /** Its place in the sequence, from 1. */
+  public int number() {
+    return number;
+  }
+
+  /** The name of the key frame it shows. */
+  public String moment() {
+    return moment;
+  }
+
+  /** mm; the same for all panels of a figure. */
+  public double width() {
+    return width;
+  }
+
+  /** mm; the same for all panels of a figure. */
+  public double height() {
+    return height;
+  }
+
+  /** How far below the top edge the floor is, straight under the body, mm. */
+  public double floor() {
+    return floor;
+  }
+
+  List<Paint> paints() {
+    return paints;
+  }
+
+  /**
+   * The panel as SVG.
+   *
+   * @param idPrefix begins every id; different for every drawing on a page
+   * @param title the exercise's title
+   * @param description the text alternative
+   */
+  public String svg(String idPrefix, String title, String description) {
+    SvgWriter svg = new SvgWriter(idPrefix, title, description, width, height);
+    svg.panel(number, 0, 0, width, height, paints);
+    return svg.finished();
+  }
+}

@@ -1,0 +1,35 @@
+package goniograph.figure;
+
+import goniograph.body.Landmarks;
+import goniograph.body.Limb;
+import goniograph.body.Side;
+import goniograph.body.Skeleton;
+import goniograph.pose.Scene;
+import java.util.Optional;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+
+/** The one limb that works; there is none where both sides do. */
+record WorkingLimb(Side side, LimbWords.Group group) {
+
+  static Optional<WorkingLimb> of(Scene scene) {
+    Set<Limb> left = scene.movingLimbs().getOrDefault(Side.LEFT, Set.of());
+    Set<Limb> right = scene.movingLimbs().getOrDefault(Side.RIGHT, Set.of());
+    if (left.isEmpty() == right.isEmpty()) {
+      return Optional.empty();
+    }
+    Set<Limb> limbs = left.isEmpty() ? right : left;
+    boolean leg = limbs.stream().anyMatch(limb -> limb.compareTo(Limb.THIGH) >= 0);
+    return Optional.of(
+        new WorkingLimb(
+            left.isEmpty() ? Side.RIGHT : Side.LEFT,
+            leg ? LimbWords.Group.LEG : LimbWords.Group.ARM));
+  }
+
+  /** The middle of the forearm or the shank on paper, where the word wants to stand. */
+  Coordinate at(Skeleton skeleton, Projection paper) {
+    return group == LimbWords.Group.ARM
+        ? paper.at(Landmarks.elbow(skeleton, side).towards(Landmarks.wrist(skeleton, side), .5))
+        : paper.at(Landmarks.knee(skeleton, side).towards(Landmarks.ankle(skeleton, side), .4));
+  }
+}
