@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.Frame;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
+import java.util.Optional;
 
 /**
  * Two rods from a fixed joint to a target, solved in closed form: where the middle joint lies and
@@ -15,8 +16,6 @@ import goniograph.body.Vec;
  * @param miss how far the end is from the target
  */
 record TwoBone(Vec start, Vec middle, Vec end, Vec bend, double miss) {
-  /** Two degrees a step, to either side, half round. */
-  private static final int SWINGS = 180;
 
   /**
    * Solves.
@@ -43,22 +42,30 @@ record TwoBone(Vec start, Vec middle, Vec end, Vec bend, double miss) {
 
   /**
    * The same reach with the middle joint swung about the line from start to end, as little as
-   * needed to bring it to a height; unswung where nothing does.
+   * needed to bring it to a height: outward, else inward, and unswung where a quarter turn is not
+   * enough.
+   *
+   * @param outward roughly where it swings to
    */
-  TwoBone above(double height) {
+  TwoBone above(double height, Vec outward) {
+    Vec side = end.minus(start).unit().cross(bend);
+    Vec out = side.dot(outward) < 0 ? side.times(-1) : side;
+    return swung(height, out).or(() -> swung(height, out.times(-1))).orElse(this);
+  }
+
+  private Optional<TwoBone> swung(double height, Vec across) {
     Vec u = end.minus(start).unit();
-    Vec across = u.cross(bend);
-    double along = middle.minus(start).dot(u);
-    double out = middle.minus(start.plus(u.times(along))).length();
-    for (int step = 0; step <= SWINGS; step++) {
-      double swing = Math.toRadians((step % 2 == 0 ? 1 : -1) * 2 * ((step + 1) / 2));
+    Vec foot = start.plus(u.times(middle.minus(start).dot(u)));
+    double radius = middle.minus(foot).length();
+    for (int degrees = 0; degrees <= 90; degrees += 2) {
+      double swing = Math.toRadians(degrees);
       Vec n = bend.times(Math.cos(swing)).plus(across.times(Math.sin(swing)));
-      Vec joint = start.plus(u.times(along)).plus(n.times(out));
+      Vec joint = foot.plus(n.times(radius));
       if (joint.y() >= height) {
-        return new TwoBone(start, joint, end, n, miss);
+        return Optional.of(new TwoBone(start, joint, end, n, miss));
       }
     }
-    return this;
+    return Optional.empty();
   }
 
   /** The flexion axis of a knee, whose joint stands out to the front. */
