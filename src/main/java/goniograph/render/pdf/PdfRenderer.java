@@ -44,7 +44,7 @@ public final class PdfRenderer {
   public RenderedPdf render(String xhtml, PdfFacts facts) {
     List<String> warnings = new ArrayList<>();
     SheetFonts fonts = new SheetFonts(facts.language());
-    ClusterTextRenderer text = new ClusterTextRenderer(fonts);
+    ClusterTextRenderer text = new ClusterTextRenderer(fonts, facts.rightToLeft());
     try (PDDocument document = new PDDocument();
         PdfBoxRenderer renderer = builder(xhtml, facts, document, warnings).buildPdfRenderer()) {
       renderer.getSharedContext().setFontResolver(fonts);

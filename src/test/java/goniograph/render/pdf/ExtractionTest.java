@@ -52,6 +52,15 @@ class ExtractionTest {
   }
 
   @Test
+  void pageMarginsReadRightInArabic() {
+    String style =
+        "@page { @bottom-right { font-family: 'Noto Sans Arabic';"
+            + " content: 'صفحة ' counter(page) ' من ' counter(pages) ': Quillhaven (أ)' } }";
+    String text = text("ar", Pages.renderBody("ar", style, "<h1>أ</h1>"));
+    assertTrue(text.contains(Visual.line("صفحة 1 من 1: Quillhaven (أ)", true)), text);
+  }
+
+  @Test
   void readingOrderOfAnArabicTableIsItsSource() {
     String table = "<table><tr><td>اسم</td><td>عدد</td><td>راحة</td></tr></table>";
     String style = "body { font-family: 'Noto Sans Arabic' } table { width: 100% }";
