@@ -3,6 +3,7 @@ package goniograph.library;
 import goniograph.dose.Counts;
 import goniograph.dose.DoseField;
 import goniograph.dose.ValueType;
+import goniograph.finding.Finding;
 import goniograph.finding.Nearest;
 import goniograph.library.Precaution.Limit;
 import goniograph.library.Precaution.Swap;
@@ -56,20 +57,24 @@ final class PrecautionReader {
   private static List<Limit> limits(Value value) {
     List<Limit> limits = new ArrayList<>();
     for (Node.Field leaf : value.fields().map(Dotted::leaves).orElse(List.of())) {
-      new Value(leaf.key(), Optional.of(leaf.value()), value.findings())
-          .as(within(leaf.key()))
-          .ifPresent(read -> limits.add(new Limit(new Located<>(leaf.key(), leaf.keyAt()), read)));
+      Optional<Spelling<Within>> within = within(leaf.key());
+      if (within.isEmpty()) {
+        value.findings().accept(unknown(leaf));
+      } else {
+        new Value(leaf.key(), Optional.of(leaf.value()), value.findings())
+            .as(within.get())
+            .ifPresent(
+                read -> limits.add(new Limit(new Located<>(leaf.key(), leaf.keyAt()), read)));
+      }
     }
     return List.copyOf(limits);
   }
 
-  private static Spelling<Within> within(String key) {
+  private static Optional<Spelling<Within>> within(String key) {
     if (key.equals(LADDER_MAX)) {
-      return (raw, refusal) -> new ThenCounts(new Counts(1, 20)).read(raw, refusal);
+      return Optional.of(new ThenCounts(new Counts(1, 20)));
     }
-    return DoseField.ofKey(key)
-        .<Spelling<Within>>map(field -> (raw, refusal) -> within(field.type(), raw, refusal))
-        .orElse((raw, refusal) -> unknown(key, refusal));
+    return DoseField.ofKey(key).map(field -> (raw, refusal) -> within(field.type(), raw, refusal));
   }
 
   private static Optional<Within> within(ValueType type, String raw, Spelling.Refusal refusal) {
@@ -90,14 +95,15 @@ final class PrecautionReader {
     }
   }
 
-  private static Optional<Within> unknown(String key, Spelling.Refusal refusal) {
+  private static Finding unknown(Node.Field leaf) {
     List<String> known = new ArrayList<>(DoseReader.KEYS);
     known.add(LADDER_MAX);
-    String hint = Nearest.hint(key, known);
-    refusal.because(
+    String hint = Nearest.hint(leaf.key(), known);
+    return Finding.error(
         "field-unknown",
-        "`" + key + "` is not a field of the dose" + (hint.isEmpty() ? "." : hint),
+        leaf.keyAt(),
+        "`" + leaf.key() + "` is not a field of the dose" + (hint.isEmpty() ? "." : hint),
+        "A limit that is not known would not be kept.",
         "Write a field of the dose, or `ladder_max`.");
-    return Optional.empty();
   }
 }
