@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * A property that a row of the rule table can ask for by its word, as in {@code when: held-effort}.
  * It is worked out from the fields and the pose of one step, with the top of a range.
  */
-enum Property {
+public enum Property {
   EXERCISE(situation -> Optional.of("it is an exercise")),
   HELD_EFFORT(Property::heldEffort),
   UNSTEADY_ON_THE_FEET(Property::unsteady),
@@ -54,7 +54,7 @@ enum Property {
   }
 
   /** All words that a row may use. */
-  static List<String> words() {
+  public static List<String> words() {
     return Stream.concat(
             Arrays.stream(values()).map(Property::word),
             Arrays.stream(goniograph.library.Vocabulary.Region.values())

@@ -48,14 +48,13 @@ public record Contact(
     }
   }
 
-  /** The sides a paired part touches on; for an unpaired part, none. */
-  List<Side> sides() {
-    return part.paired() ? side.map(List::of).orElse(List.of(Side.LEFT, Side.RIGHT)) : List.of();
+  /** The same contact once for each side that it names, so that each has at most one. */
+  List<Contact> split() {
+    return part.paired() && side.isEmpty() ? List.of(on(Side.LEFT), on(Side.RIGHT)) : List.of(this);
   }
 
-  /** True where this part touches on this side. */
-  boolean touches(Side where) {
-    return sides().contains(where);
+  private Contact on(Side one) {
+    return new Contact(part, Optional.of(one), manner, target, heightCm, at);
   }
 
   /** True where both say the same of the same part, wherever they stand in the file. */
@@ -64,14 +63,6 @@ public record Contact(
         && side.equals(other.side)
         && manner == other.manner
         && target.equals(other.target);
-  }
-
-  /** True where the same parts touch the same thing in the same manner on this one side. */
-  boolean covers(Contact other) {
-    return part == other.part
-        && manner == other.manner
-        && target.equals(other.target)
-        && (side.isEmpty() || side.equals(other.side));
   }
 
   /** Left and right swapped. */

@@ -63,11 +63,21 @@ public record PoseFile(
     return all;
   }
 
-  /** What touches in a frame: its own contacts first, then those of every frame. */
+  /** What touches in a frame, side by side: its own contacts first, then those of every frame. */
   List<Contact> contacts(KeyFrame frame) {
     List<Contact> all = new ArrayList<>(frame.contacts());
     all.addAll(contacts);
-    return all;
+    return all.stream().flatMap(contact -> contact.split().stream()).toList();
+  }
+
+  /** The support of a kind, where the pose has one. */
+  Optional<SupportWish> support(String word) {
+    return supports.stream().filter(wish -> wish.kind().word().equals(word)).findFirst();
+  }
+
+  /** The height of what is touched, in body heights; 0 for the floor. */
+  double height(Contact contact) {
+    return body.fraction(support(contact.target()).map(SupportWish::heightCm).orElse(0.0));
   }
 
   /** The pose for the other side: joints, contacts, supports, view and marks swap sides. */

@@ -1,0 +1,125 @@
+package goniograph.pose;
+
+import goniograph.body.Landmarks;
+import goniograph.body.Lengths;
+import goniograph.body.Limb;
+import goniograph.body.MassPoint;
+import goniograph.body.Side;
+import goniograph.body.Skeleton;
+import goniograph.body.Vec;
+import java.util.List;
+
+/** Sets every foot that has a contact where the contact wants it, and the body over the feet. */
+final class Feet {
+  /** A foot's middle ahead of the ankle, over which a balanced body stands. */
+  private static final double MIDDLE = .035;
+
+  private static final double CLOSE = 1e-4;
+
+  private final PoseFile pose;
+  private final Pins pins;
+
+  Feet(PoseFile pose, Pins pins) {
+    this.pose = pose;
+    this.pins = pins;
+  }
+
+  private record Planted(Skeleton skeleton, double miss) {}
+
+  /**
+   * The body with its feet planted. Where the feet carry the body and one is out of reach, the body
+   * comes down until it is not.
+   *
+   * @param carried true where the feet carry the body
+   */
+  Skeleton plant(Skeleton s, List<Contact> contacts, boolean carried) {
+    List<Contact> feet = contacts.stream().filter(c -> c.part().ofFoot()).toList();
+    feet.forEach(c -> keep(s, c));
+    Skeleton body = s;
+    Planted planted = all(body, feet);
+    for (int i = 0; carried && planted.miss > CLOSE && i < 8; i++) {
+      body = body.moved(new Vec(0, -1.05 * planted.miss, 0));
+      planted = all(body, feet);
+    }
+    return carried && pose.balanced() ? balanced(planted.skeleton, feet) : planted.skeleton;
+  }
+
+  private void keep(Skeleton s, Contact contact) {
+    Side side = side(contact);
+    pins.keep(contact, point(s, contact), s.limb(Limb.FOOT, side).axes().x());
+  }
+
+  private static Side side(Contact contact) {
+    return contact.side().orElse(Side.RIGHT);
+  }
+
+  /** The point of a foot that a contact holds: ankle, heel or ball. */
+  static Vec point(Skeleton s, Contact contact) {
+    Side side = side(contact);
+    return switch (contact.part()) {
+      case HEEL -> LegSolver.heelPoint(s, side);
+      case TOES -> LegSolver.ballPoint(s, side);
+      default -> Landmarks.ankle(s, side);
+    };
+  }
+
+  private Planted all(Skeleton s, List<Contact> feet) {
+    Skeleton body = s;
+    double miss = 0;
+    for (Contact contact : feet) {
+      LegSolver.Bent bent = one(body, contact);
+      body = bent.skeleton();
+      miss = Math.max(miss, bent.miss());
+    }
+    return new Planted(body, miss);
+  }
+
+  private LegSolver.Bent one(Skeleton s, Contact contact) {
+    Side side = side(contact);
+    double y = pose.height(contact);
+    if (contact.manner() == Contact.Manner.SLIDES_ON) {
+      Skeleton slid =
+          contact.part() == Part.HEEL
+              ? LegSolver.heelSliding(s, side, y)
+              : LegSolver.flatSliding(s, side, y);
+      return new LegSolver.Bent(slid, 0);
+    }
+    Pins.Pin pin =
+        pins.find(contact)
+            .orElseGet(() -> new Pins.Pin(point(s, contact), s.limb(Limb.FOOT, side).axes().x()));
+    Vec at = new Vec(pin.point().x(), y, pin.point().z());
+    return switch (contact.part()) {
+      case HEEL -> LegSolver.onHeel(s, side, at);
+      case TOES -> LegSolver.onBall(s, side, at);
+      default -> LegSolver.flat(s, side, at.plus(Vec.UP.times(Lengths.ANKLE)), pin.heading());
+    };
+  }
+
+  private Skeleton balanced(Skeleton s, List<Contact> feet) {
+    Skeleton body = s;
+    for (int i = 0; i < 12; i++) {
+      Vec shift = over(body, feet).minus(MassPoint.centreOfMass(MassPoint.of(body)));
+      Vec level = new Vec(shift.x(), 0, shift.z());
+      if (body.body().cm(level.length()) < .3) {
+        return body;
+      }
+      body = settled(body.moved(level.times(.9)), feet);
+    }
+    return body;
+  }
+
+  private Skeleton settled(Skeleton s, List<Contact> feet) {
+    Planted planted = all(s, feet);
+    for (int i = 0; planted.miss > CLOSE && i < 8; i++) {
+      planted = all(planted.skeleton.moved(new Vec(0, -1.05 * planted.miss, 0)), feet);
+    }
+    return planted.skeleton;
+  }
+
+  private static Vec over(Skeleton s, List<Contact> feet) {
+    return feet.stream()
+        .map(c -> s.limb(Limb.FOOT, side(c)).point(MIDDLE, 0, 0))
+        .reduce(Vec.ZERO, Vec::plus)
+        .times(1.0 / feet.size());
+  }
+}

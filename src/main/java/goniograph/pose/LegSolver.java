@@ -1,0 +1,145 @@
+package goniograph.pose;
+
+import goniograph.body.Frame;
+import goniograph.body.Landmarks;
+import goniograph.body.Lengths;
+import goniograph.body.Limb;
+import goniograph.body.Side;
+import goniograph.body.Skeleton;
+import goniograph.body.Turn;
+import goniograph.body.Vec;
+import java.util.Map;
+
+/** Bends a leg until its foot lies where its contact wants it. */
+final class LegSolver {
+  /**
+   * The rounded heel and ball: middle in the foot's frame, and radius; both touch in a flat foot.
+   */
+  private static final Vec HEEL = new Vec(-.022, -.022, 0);
+
+  private static final Vec BALL = new Vec(Lengths.BALL, -.023, 0);
+  private static final double HEEL_RADIUS = Lengths.ANKLE + HEEL.y();
+  private static final double BALL_RADIUS = Lengths.ANKLE + BALL.y();
+
+  private LegSolver() {}
+
+  /** A leg that was bent, and how far its foot is still away. */
+  record Bent(Skeleton skeleton, double miss) {}
+
+  /** The ankle to a point, the foot flat and pointing to {@code heading}. */
+  static Bent flat(Skeleton s, Side side, Vec ankle, Vec heading) {
+    Vec x = new Vec(heading.x(), 0, heading.z()).unit();
+    Turn foot = new Turn(x, Vec.UP, x.cross(Vec.UP));
+    TwoBone bones = bones(s, side, ankle);
+    return new Bent(placed(s, side, bones, foot), bones.miss());
+  }
+
+  /** The heel's lowest point to a point, the ankle angle as typed. */
+  static Bent onHeel(Skeleton s, Side side, Vec point) {
+    return tip(s, side, point, HEEL, HEEL_RADIUS);
+  }
+
+  /** The ball's lowest point to a point, the ankle angle as typed. */
+  static Bent onBall(Skeleton s, Side side, Vec point) {
+    return tip(s, side, point, BALL, BALL_RADIUS);
+  }
+
+  /** Where the heel touches what is below it. */
+  static Vec heelPoint(Skeleton s, Side side) {
+    return s.limb(Limb.FOOT, side).point(HEEL).minus(Vec.UP.times(HEEL_RADIUS));
+  }
+
+  /** Where the ball touches what is below it. */
+  static Vec ballPoint(Skeleton s, Side side) {
+    return s.limb(Limb.FOOT, side).point(BALL).minus(Vec.UP.times(BALL_RADIUS));
+  }
+
+  /** The foot turns with the shank, so ankle and foot are sought in turn; ten rounds suffice. */
+  private static Bent tip(Skeleton s, Side side, Vec point, Vec middle, double radius) {
+    Skeleton bent = s;
+    double miss = 0;
+    for (int i = 0; i < 10; i++) {
+      Frame foot = bent.limb(Limb.FOOT, side);
+      Vec now = foot.point(middle).minus(Vec.UP.times(radius));
+      TwoBone bones = bones(s, side, foot.origin().plus(point.minus(now)));
+      bent = placed(s, side, bones, bones.farFrame(bones.kneeAxis()).axes().then(ankle(s, side)));
+      miss = bones.miss();
+    }
+    return new Bent(bent, miss);
+  }
+
+  private static Turn ankle(Skeleton s, Side side) {
+    Turn shank = s.limb(Limb.SHANK, side).axes();
+    return shank.inverse().then(s.limb(Limb.FOOT, side).axes());
+  }
+
+  private static Skeleton placed(Skeleton s, Side side, TwoBone bones, Turn foot) {
+    Vec axis = bones.kneeAxis();
+    return s.with(
+        side,
+        Map.of(
+            Limb.THIGH, bones.nearFrame(axis),
+            Limb.SHANK, bones.farFrame(axis),
+            Limb.FOOT, new Frame(bones.end(), foot)));
+  }
+
+  /** The knee keeps standing out as typed, in part, and to the thigh's front, in part. */
+  private static TwoBone bones(Skeleton s, Side side, Vec ankle) {
+    Vec hip = Landmarks.hip(s, side);
+    Vec line = Landmarks.ankle(s, side).minus(hip).unit();
+    Vec knee = Landmarks.knee(s, side).minus(hip);
+    Vec typed = knee.minus(line.times(knee.dot(line)));
+    Vec front = s.limb(Limb.THIGH, side).axes().x();
+    Vec pole = (typed.length() < 1e-6 ? front : typed.unit()).times(.6).plus(front.times(.4));
+    return TwoBone.reach(hip, ankle, Lengths.THIGH, Lengths.SHANK, pole);
+  }
+
+  /** As {@link #onHeel} at height {@code y}, but the knee keeps its angle: only the hip moves. */
+  static Skeleton heelSliding(Skeleton s, Side side, double y) {
+    Skeleton bent = s;
+    for (int i = 0; i < 10; i++) {
+      Vec ankle = Landmarks.ankle(bent, side);
+      double up = y - heelPoint(bent, side).y();
+      bent = towards(bent, side, swung(bent, side, ankle.y() + up));
+    }
+    return bent;
+  }
+
+  /** The foot flat at height {@code y}; the knee keeps its angle, only the hip moves. */
+  static Skeleton flatSliding(Skeleton s, Side side, double y) {
+    Vec toes = s.limb(Limb.FOOT, side).axes().x();
+    return flat(s, side, swung(s, side, y + Lengths.ANKLE), toes).skeleton();
+  }
+
+  /** The ankle lifted, knee and ankle angles as the lift makes them. */
+  static Skeleton lifted(Skeleton s, Side side, double up) {
+    return towards(s, side, Landmarks.ankle(s, side).plus(Vec.UP.times(up)));
+  }
+
+  private static Skeleton towards(Skeleton s, Side side, Vec ankle) {
+    TwoBone bones = bones(s, side, ankle);
+    return placed(s, side, bones, bones.farFrame(bones.kneeAxis()).axes().then(ankle(s, side)));
+  }
+
+  /** The knee bent more, the hip as it was, so that a kneeling foot rises by about {@code up}. */
+  static Skeleton kneeBent(Skeleton s, Side side, double up) {
+    double degrees = Math.toDegrees(up / Lengths.SHANK);
+    Frame shank = s.limb(Limb.SHANK, side);
+    Frame bent = new Frame(shank.origin(), shank.axes().then(Turn.aboutZ(-degrees)));
+    Frame foot = new Frame(bent.point(0, -Lengths.SHANK, 0), bent.axes().then(ankle(s, side)));
+    return s.with(side, Map.of(Limb.SHANK, bent, Limb.FOOT, foot));
+  }
+
+  /**
+   * The ankle turned about the hip in the direction it lies, until it is at height {@code y}; the
+   * nearest height where that is too far.
+   */
+  private static Vec swung(Skeleton s, Side side, double y) {
+    Vec hip = Landmarks.hip(s, side);
+    Vec way = Landmarks.ankle(s, side).minus(hip);
+    double drop = Math.max(-way.length(), Math.min(way.length(), y - hip.y()));
+    double across = Math.sqrt(way.dot(way) - drop * drop);
+    Vec flat = new Vec(way.x(), 0, way.z()).unit();
+    return hip.plus(flat.times(across)).plus(Vec.UP.times(drop));
+  }
+}

@@ -1,0 +1,155 @@
+package goniograph.pose;
+
+import goniograph.body.JointAngles;
+import goniograph.body.Reading;
+import goniograph.body.Side;
+import goniograph.body.Skeleton;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Solves a pose file. Key frames are solved from what was typed; the moments between go in straight
+ * lines from one key frame's solved angles to the next, with the contacts that both have, and are
+ * solved again.
+ */
+public final class PoseSolver {
+  private static final int MOMENTS = 9;
+
+  private final PoseFile pose;
+  private final FrameSolver solver;
+
+  private PoseSolver(PoseFile pose) {
+    this.pose = pose;
+    this.solver = new FrameSolver(pose);
+  }
+
+  /** The scene and its facts; the same file gives the same numbers. */
+  public static Solved solve(PoseFile pose) {
+    return new PoseSolver(pose).solve();
+  }
+
+  private record Frame(String name, Skeleton skeleton, List<Contact> contacts) {}
+
+  private Solved solve() {
+    List<Frame> keys = pose.frames().stream().map(this::key).toList();
+    Skeleton start = keys.get(0).skeleton;
+    Optional<Band> band = pose.band().map(wish -> new Band(wish, start));
+    List<Frame> motion = motion(keys);
+    Scene scene = scene(moments(keys, band), moments(motion, band), band);
+    return new Solved(scene, facts(keys, scene.keys(), motion, scene.motion()));
+  }
+
+  private Frame key(KeyFrame frame) {
+    List<Contact> contacts = pose.contacts(frame);
+    return new Frame(frame.name(), solver.solve(pose.angles(frame), contacts), contacts);
+  }
+
+  private List<Frame> motion(List<Frame> keys) {
+    if (keys.size() == 1) {
+      return keys;
+    }
+    return IntStream.range(0, MOMENTS)
+        .mapToObj(i -> between(keys, (double) i * (keys.size() - 1) / (MOMENTS - 1)))
+        .toList();
+  }
+
+  private Frame between(List<Frame> keys, double place) {
+    int before = Math.min((int) Math.floor(place + 1e-9), keys.size() - 1);
+    double part = place - before;
+    if (part < 1e-9) {
+      return keys.get(before);
+    }
+    Frame from = keys.get(before);
+    Frame to = keys.get(before + 1);
+    List<Contact> contacts =
+        from.contacts.stream().filter(c -> to.contacts.stream().anyMatch(c::same)).toList();
+    JointAngles angles = read(from).towards(read(to), part);
+    return new Frame("", solver.solve(angles, contacts), contacts);
+  }
+
+  private JointAngles read(Frame frame) {
+    return Reading.of(frame.skeleton, pose.base().turn());
+  }
+
+  private static List<Moment> moments(List<Frame> frames, Optional<Band> band) {
+    return frames.stream()
+        .map(f -> new Moment(f.name, f.skeleton, band.map(b -> b.at(f.skeleton)).stream().toList()))
+        .toList();
+  }
+
+  private Scene scene(List<Moment> keys, List<Moment> motion, Optional<Band> band) {
+    List<Support> supports = supports();
+    Optional<Support> door = band.flatMap(b -> b.door(pose.body()));
+    door.ifPresent(supports::add);
+    return new Scene(
+        pose.id(),
+        pose.base().word(),
+        pose.body(),
+        pose.view().word(),
+        pose.camera()
+            .orElseGet(
+                () -> pose.view().camera(near(), pose.base(), wallAhead() || door.isPresent())),
+        keys,
+        motion,
+        supports,
+        pose.moving().limbs(),
+        pose.moving().trunk(),
+        pose.marks());
+  }
+
+  private List<Support> supports() {
+    List<Support> supports = new ArrayList<>();
+    for (Placed placed : solver.room().all()) {
+      boolean carries =
+          pose.frames().stream()
+              .flatMap(frame -> pose.contacts(frame).stream())
+              .anyMatch(
+                  c ->
+                      c.target().equals(placed.kind().word())
+                          && c.part().root());
+      supports.add(new Support(placed.kind().word(), placed.boxes(), carries));
+    }
+    return supports;
+  }
+
+  /** The side the viewer sees: away from what stands beside, else the side that alone moves. */
+  private Side near() {
+    Optional<Side> beside =
+        pose.supports().stream().flatMap(wish -> wish.side().stream()).findFirst();
+    boolean leftAlone = pose.moving().right().isEmpty() && !pose.moving().left().isEmpty();
+    return beside.map(Side::other).orElse(leftAlone ? Side.LEFT : Side.RIGHT);
+  }
+
+  private boolean wallAhead() {
+    return pose.supports().stream()
+        .anyMatch(wish -> wish.kind() == SupportKind.WALL && wish.side().isEmpty());
+  }
+
+  private SceneFacts facts(
+      List<Frame> keys, List<Moment> keyMoments, List<Frame> motion, List<Moment> motionMoments) {
+    FactsMaker maker = new FactsMaker(pose, solver);
+    List<MomentFacts> keyFacts = facts(maker, keys, keyMoments);
+    List<TypedDifference> differences =
+        IntStream.range(0, keys.size())
+            .boxed()
+            .flatMap(
+                i -> maker.differences(pose.frames().get(i), keyFacts.get(i).angles()).stream())
+            .toList();
+    return new SceneFacts(
+        pose.id(),
+        keyFacts,
+        facts(maker, motion, motionMoments),
+        differences,
+        maker.distances(keys.get(0).skeleton),
+        maker.seatHeightCm());
+  }
+
+  private static List<MomentFacts> facts(
+      FactsMaker maker, List<Frame> frames, List<Moment> moments) {
+    return IntStream.range(0, frames.size())
+        .mapToObj(i -> maker.moment(moments.get(i), frames.get(i).contacts))
+        .toList();
+  }
+}
