@@ -1,14 +1,17 @@
 package goniograph.cli;
 
+import goniograph.check.VersionPieces;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
 import goniograph.finding.Nearest;
 import goniograph.library.Entry;
 import goniograph.library.Library;
 import goniograph.library.LibraryRead;
+import goniograph.library.Version;
 import goniograph.register.Claim;
 import goniograph.register.Digests;
 import goniograph.register.EntryRegister;
+import goniograph.register.PiecePair;
 import goniograph.register.Read;
 import goniograph.register.RegisterReader;
 import goniograph.register.RegisterWriter;
@@ -93,12 +96,43 @@ final class Signer {
     EntryRegister signed =
         language.equals(Library.SOURCE_LANGUAGE)
             ? signing.entry(id, register, Text.source(Digests.entry(entry, read.library())))
-            : signing.version(id, language, register, Pieces.pairs(entry, language));
+            : signing.version(id, language, register, pairs(entry, language, register));
     files.write(RegisterReader.file(folder), RegisterWriter.bytes(signed));
     return said("`" + id + "` in " + language);
   }
 
-  static String folder(Entry entry) {
+  private static List<PiecePair> pairs(Entry entry, String language, EntryRegister register) {
+    Version version =
+        entry
+            .version(language)
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "`"
+                            + entry.id()
+                            + "` has no version in "
+                            + language
+                            + ". Write "
+                            + language
+                            + ".md beside its source text first."));
+    VersionPieces pieces = VersionPieces.of(entry, version, register);
+    refuse(entry, language, "lacks", pieces.missing(), "Translate it before it is signed.");
+    refuse(
+        entry, language, "has more than its source:", pieces.surplus(), "Take it out, or add it to"
+            + " the source text.");
+    return pieces.pairs();
+  }
+
+  private static void refuse(
+      Entry entry, String language, String fault, List<String> names, String mend) {
+    if (!names.isEmpty()) {
+      throw new Refusal(
+          "`" + entry.id() + "` in " + language + " " + fault + " " + String.join(", ", names) + ". "
+              + mend);
+    }
+  }
+
+  private static String folder(Entry entry) {
     String path = entry.common().file().path();
     return path.substring(0, path.lastIndexOf('/'));
   }
