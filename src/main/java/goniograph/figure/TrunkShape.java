@@ -43,8 +43,7 @@ final class TrunkShape {
             new Part.Region(Tone.TROUSERS, Hulls.besides(outline, Hulls.union(top, skin))),
             new Part.Region(Tone.SHIRT, top),
             new Part.Region(Tone.SKIN, Hulls.both(skin, outline)));
-    List<Geometry> inner =
-        List.of(Hulls.edgeWithin(spread(trousers), outline), collar(neck, shirt, outline));
+    List<Geometry> inner = List.of(Hulls.edgeWithin(top, outline));
     return new Part(Part.Id.of(Kind.TRUNK), Role.NEAR, outline, regions, inner, List.of(), bones());
   }
 

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 
 /** A character that no font of the sheet can draw. */
 public final class GlyphMissing implements Rule {
-  private static final FaceOrder FACES = FaceOrder.of(Family.LATIN, Weight.REGULAR);
+  private static final FaceOrder FACES = FaceOrder.of(Family.LATIN, Weight.REGULAR, "en");
 
   private static final RulePage PAGE =
       RulePage.of(
