@@ -148,12 +148,13 @@ final class Signer {
     }
     List<String> ids = new ArrayList<>(List.of("statements", "rules", "phrases"));
     read.library().entries().forEach(entry -> ids.add(entry.id()));
+    String hint = Nearest.hint(id, ids);
     return new Refusal(
         "There is no entry `"
             + id
             + "` in this library"
-            + Nearest.hint(id, ids)
-            + ". Give the id of an entry, or statements, rules or phrases.");
+            + (hint.isEmpty() ? "." : hint)
+            + " Give the id of an entry, or statements, rules or phrases.");
   }
 
   /** Refuses to sign what the library could not read whole. */

@@ -131,7 +131,7 @@ public record Signing(Claim claim) {
                       + claim.role().word()
                       + ". Have a second person sign.");
             });
-    return signatures.with(added);
+    return signatures.with(added, duty);
   }
 
   private static String capital(String words) {
