@@ -35,7 +35,12 @@ public enum DoseField {
   TEMPO_BOTTOM("tempo.bottom", amount(Measure.SECONDS)),
   SETS("sets", count(1, 99)),
   REPS("reps", count(1, 999)),
-  DURATION("duration", amount(Measure.WEEKS));
+  DURATION("duration", amount(Measure.WEEKS)),
+  /** Declared only to be compared with what is worked out, as are the next three. */
+  VOLUME_SESSION("volume.session", amount(Measure.SECONDS)),
+  VOLUME_DAY("volume.day", amount(Measure.SECONDS)),
+  VOLUME_WEEK("volume.week", amount(Measure.SECONDS)),
+  VOLUME_WEEK_REPS("volume.week_reps", count(1, 99_999));
 
   private final String key;
   private final ValueType type;

@@ -4,6 +4,7 @@ import goniograph.finding.Finding;
 import goniograph.finding.Nearest;
 import goniograph.source.Span;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ public final class Form {
   private final String name;
   private final Consumer<Finding> findings;
   private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> known = new LinkedHashSet<>();
   private final List<String> missing = new ArrayList<>();
 
   /**
@@ -41,6 +43,7 @@ public final class Form {
   /** The value of a key that may be left out. */
   public Value optional(String key) {
     asked.add(key);
+    known.add(key);
     return new Value(key, fields.get(key), findings);
   }
 
@@ -54,6 +57,11 @@ public final class Form {
       missing.add("`" + key + ": " + example + "`");
     }
     return optional(key);
+  }
+
+  /** Keys that are read elsewhere: they are offered when an unknown key is near to one. */
+  public void alsoKnown(Collection<String> keys) {
+    known.addAll(keys);
   }
 
   /** Every field, for maps whose keys are free. */
@@ -93,16 +101,16 @@ public final class Form {
   }
 
   private void unknown(Node.Field field) {
-    String hint = Nearest.hint(field.key(), asked);
+    String hint = Nearest.hint(field.key(), known);
     findings.accept(
         Finding.error(
             "field-unknown",
             field.keyAt(),
             "`" + field.key() + "` is not a key of " + name + (hint.isEmpty() ? "." : hint),
             "A key that is not known would be ignored without a word.",
-            Nearest.of(field.key(), asked)
+            Nearest.of(field.key(), known)
                 .map(near -> "Write `" + near + "`, or take the line out.")
-                .orElse("Take the line out. Known here: `" + String.join("`, `", asked) + "`.")));
+                .orElse("Take the line out. Known here: `" + String.join("`, `", known) + "`.")));
   }
 
   /** One field of a map with free keys. */

@@ -68,9 +68,14 @@ public record Value(String key, Optional<Node> node, Consumer<Finding> findings)
     return list(value -> value.as(spelling));
   }
 
+  /** A map as it stands. */
+  public Optional<Node.Fields> fields() {
+    return is(Node.Fields.class, "a map");
+  }
+
   /** A map, to be read field by field and then finished. */
   public Optional<Form> form(String name) {
-    return is(Node.Fields.class, "a map").map(fields -> new Form(fields, name, findings));
+    return fields().map(fields -> new Form(fields, name, findings));
   }
 
   /** A map read by {@code reader} and finished; nothing where no map stands. */

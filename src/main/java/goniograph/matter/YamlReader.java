@@ -2,7 +2,6 @@ package goniograph.matter;
 
 import goniograph.source.SourceFile;
 import goniograph.source.Span;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,7 +35,7 @@ public final class YamlReader {
         (YAMLParser)
             YAMLFactory.builder()
                 .build()
-                .createParser(ObjectReadContext.empty(), new StringReader(slice.text()));
+                .createParser(ObjectReadContext.empty(), new WholeCharacters(slice.text()));
   }
 
   /** Reads a whole file, which may hold several documents. */

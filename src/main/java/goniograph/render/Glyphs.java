@@ -17,6 +17,7 @@ public record Glyphs(boolean rightToLeft, double scale) {
   private static final double GROUP_GAP = 1.2;
   private static final double STROKE = 0.45;
   private static final double DAY = 6.3;
+  private static final double CLOCK = 7.4;
 
   /** The counter's drawing. */
   public String counter(Counter counter) {
@@ -31,10 +32,30 @@ public record Glyphs(boolean rightToLeft, double scale) {
     return week(week.sessions(), week.words());
   }
 
+  /** The width of a counter's drawing, mm. */
+  public static double width(Counter counter) {
+    if (counter instanceof Counter.Rings rings) {
+      return ringsWidth(rings.count());
+    } else if (counter instanceof Counter.Clock) {
+      return CLOCK;
+    } else if (counter instanceof Counter.HoldBar bar) {
+      return holdTick(bar.seconds()) * bar.seconds() + STROKE;
+    }
+    return DAY * 7 + STROKE;
+  }
+
+  private static double ringsWidth(int count) {
+    return ringPlace(count - 1) + RING + STROKE;
+  }
+
+  private static double holdTick(int seconds) {
+    return seconds <= 5 ? 5.7 : Math.min(2.6, 52.0 / seconds);
+  }
+
   /** Rings in groups of five. */
   public String rings(int count, String words) {
     StringBuilder drawn = new StringBuilder();
-    double width = ringPlace(count - 1) + RING + STROKE;
+    double width = ringsWidth(count);
     for (int i = 0; i < count; i++) {
       double x = ringPlace(i) + (RING + STROKE) / 2;
       drawn.append(circle(mirrored(x, width), (RING + STROKE) / 2, RING / 2, STROKE));
@@ -49,7 +70,7 @@ public record Glyphs(boolean rightToLeft, double scale) {
   /** A clock that runs clockwise in every language. */
   public String clock(String words) {
     double r = 3.45;
-    double c = 3.7;
+    double c = CLOCK / 2;
     StringBuilder drawn = new StringBuilder(circle(c, c, r, 0.5));
     for (int tick = 0; tick < 4; tick++) {
       drawn.append(line(polar(c, 0.8 * r, 90 * tick), polar(c, 0.97 * r, 90 * tick), 0.42));
@@ -70,7 +91,7 @@ public record Glyphs(boolean rightToLeft, double scale) {
    */
   public String holdBar(int seconds, String words) {
     double height = 5.5;
-    double tick = seconds <= 5 ? 5.7 : Math.min(3.2, 62.0 / seconds);
+    double tick = holdTick(seconds);
     double width = tick * seconds + STROKE;
     StringBuilder drawn = new StringBuilder(box(0, 0, tick * seconds, height));
     for (int i = 1; i < seconds; i++) {

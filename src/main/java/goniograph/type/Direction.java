@@ -10,8 +10,8 @@ public enum Direction {
   RIGHT_TO_LEFT(Bidi.RTL),
   /** Whatever the bidirectional algorithm finds, to the right where the text leaves it open. */
   AUTO(Bidi.LEVEL_DEFAULT_LTR),
-  /** Whatever the bidirectional algorithm finds, to the left where the text leaves it open. */
-  AUTO_ELSE_RIGHT_TO_LEFT(Bidi.LEVEL_DEFAULT_RTL);
+  /** Whatever the bidirectional algorithm finds in a line that is read to the left as a whole. */
+  RIGHT_TO_LEFT_LINE(Bidi.RTL);
 
   private final byte level;
 

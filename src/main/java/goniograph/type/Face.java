@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One weight of one family. Lengths are in font units ({@link #unitsPerEm()} to the em), y upwards
@@ -21,6 +22,7 @@ public final class Face {
   private final Weight weight;
   private final Sfnt sfnt;
   private final Font font;
+  private final Map<String, Map<Integer, Integer>> localForms = new ConcurrentHashMap<>();
 
   private Face(Family family, Weight weight, byte[] file) throws IOException, FontFormatException {
     this.family = family;
@@ -98,6 +100,11 @@ public final class Face {
   /** True when the face has a glyph for the character, or when the character has none anywhere. */
   public boolean shows(int codePoint) {
     return Characters.isInvisible(codePoint) || font.canDisplay(codePoint);
+  }
+
+  /** Glyphs that a language wants changed, and what stands for them. */
+  Map<Integer, Integer> localForms(String language) {
+    return localForms.computeIfAbsent(language, l -> LocalForms.of(sfnt, l));
   }
 
   /** The Java font at one unit a font unit, with kerning and ligatures. */

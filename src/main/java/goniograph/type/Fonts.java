@@ -41,6 +41,6 @@ public final class Fonts {
 
   /** The first family that shows a character, whatever its script. */
   public static Optional<Family> familyShowing(int codePoint) {
-    return FaceOrder.of(Family.LATIN, Weight.REGULAR).showing(codePoint).map(Face::family);
+    return FaceOrder.of(Family.LATIN, Weight.REGULAR, "").showing(codePoint).map(Face::family);
   }
 }

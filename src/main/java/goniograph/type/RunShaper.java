@@ -5,6 +5,7 @@ import java.awt.font.GlyphVector;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 
 /** Shapes one run of one face and one direction. */
 final class RunShaper {
@@ -19,7 +20,10 @@ final class RunShaper {
   private final boolean rightToLeft;
   private final GlyphVector glyphs;
 
-  private RunShaper(String text, Face face, boolean rightToLeft) {
+  private final int[] codes;
+  private final double[] pens;
+
+  private RunShaper(String text, Face face, boolean rightToLeft, String language) {
     this.text = text;
     this.face = face;
     this.rightToLeft = rightToLeft;
@@ -31,12 +35,27 @@ final class RunShaper {
                 0,
                 text.length(),
                 rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT);
+    codes = new int[glyphs.getNumGlyphs()];
+    pens = new double[codes.length + 1];
+    place(face.localForms(language));
+  }
+
+  /** Takes the language's own glyphs and moves what stands behind a wider or narrower one. */
+  private void place(Map<Integer, Integer> localForms) {
+    double moved = 0;
+    for (int i = 0; i < codes.length; i++) {
+      int code = glyphs.getGlyphCode(i);
+      codes[i] = localForms.getOrDefault(code, code);
+      pens[i] = glyphs.getGlyphPosition(i).getX() + moved;
+      moved += codes[i] == code ? 0 : face.sfnt().advance(codes[i]) - face.sfnt().advance(code);
+    }
+    pens[codes.length] = glyphs.getGlyphPosition(codes.length).getX() + moved;
   }
 
   /** The run's clusters from left to right. */
-  static List<Cluster> shape(String text, Runs.Run run) {
+  static List<Cluster> shape(String text, Runs.Run run, String language) {
     String piece = text.substring(run.start(), run.end());
-    return new RunShaper(piece, run.face(), run.rightToLeft()).clusters();
+    return new RunShaper(piece, run.face(), run.rightToLeft(), language).clusters();
   }
 
   private List<Cluster> clusters() {
@@ -57,7 +76,7 @@ final class RunShaper {
   private Cluster cluster(Group group, double origin, double next) {
     List<PlacedGlyph> placed = new ArrayList<>();
     for (int i = group.first; i <= group.last; i++) {
-      int code = glyphs.getGlyphCode(i);
+      int code = codes[i];
       if (code < TAKEN_AWAY && face.sfnt().glyph(code).limit() > 0) {
         placed.add(new PlacedGlyph(code, x(i) - origin, -glyphs.getGlyphPosition(i).getY()));
       }
@@ -80,7 +99,7 @@ final class RunShaper {
   }
 
   private double x(int glyph) {
-    return glyphs.getGlyphPosition(glyph).getX();
+    return pens[glyph];
   }
 
   /**

@@ -59,6 +59,12 @@ public final class Sfnt {
     return glyf.slice(from, offset(glyph + 1) - from);
   }
 
+  /** How far a glyph moves the pen. */
+  public int advance(int glyph) {
+    int last = Short.toUnsignedInt(table("hhea").getShort(34)) - 1;
+    return Short.toUnsignedInt(table("hmtx").getShort(4 * Math.min(glyph, last)));
+  }
+
   private int offset(int glyph) {
     return longOffsets ? loca.getInt(4 * glyph) : 2 * Short.toUnsignedInt(loca.getShort(2 * glyph));
   }

@@ -37,7 +37,7 @@ public final class Shaper {
     String drawn = drawn(text, order);
     List<Cluster> clusters = new ArrayList<>();
     for (Run run : Runs.visual(drawn, order, direction)) {
-      clusters.addAll(RunShaper.shape(drawn, run));
+      clusters.addAll(RunShaper.shape(drawn, run, order.language()));
     }
     return new ShapedText(clusters, Fonts.missing(text, order));
   }

@@ -215,8 +215,7 @@ final class FontProgram {
 
   private int partWidth(int index) {
     int glyph = index == 0 ? 0 : pending.get(index - 1 - clusters.size());
-    int last = Short.toUnsignedInt(sfnt.table("hhea").getShort(34)) - 1;
-    return sfnt.table("hmtx").getShort(4 * Math.min(glyph, last));
+    return sfnt.advance(glyph);
   }
 
   private static byte[] file(Map<String, byte[]> tables) {

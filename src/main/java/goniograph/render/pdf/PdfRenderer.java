@@ -9,6 +9,8 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgExternalResourceMode;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer.SvgScriptMode;
+import com.openhtmltopdf.util.LogMessageId;
+import com.openhtmltopdf.util.XRRuntimeException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -17,14 +19,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Sets XHTML as tagged PDF. A renderer holds nothing; any number of threads may use it, one page a
  * thread at a time.
  */
 public final class PdfRenderer {
+  /** Said of every page without a description, which neither standard asks for. */
+  private static final LogMessageId NO_DESCRIPTION =
+      LogMessageId.LogMessageId0Param.GENERAL_PDF_ACCESSIBILITY_NO_DOCUMENT_DESCRIPTION_PROVIDED;
+
   static {
-    Quiet.layoutEngine();
+    LayoutEngine.prepare();
   }
 
   /**
@@ -36,22 +43,36 @@ public final class PdfRenderer {
    */
   public RenderedPdf render(String xhtml, PdfFacts facts) {
     List<String> warnings = new ArrayList<>();
-    SheetFonts fonts = new SheetFonts();
+    SheetFonts fonts = new SheetFonts(facts.language());
     ClusterTextRenderer text = new ClusterTextRenderer(fonts, facts.rightToLeft());
     try (PDDocument document = new PDDocument();
         PdfBoxRenderer renderer = builder(xhtml, facts, document, warnings).buildPdfRenderer()) {
       renderer.getSharedContext().setFontResolver(fonts);
       renderer.getSharedContext().setTextRenderer(text);
-      renderer.layout();
-      renderer.createPDFWithoutClosing();
-      DocumentFacts.write(document, facts);
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      document.save(out);
+      byte[] bytes = write(renderer, document, facts);
       return new RenderedPdf(
-          out.toByteArray(), document.getNumberOfPages(), List.of(), text.missing(), warnings);
+          bytes, document.getNumberOfPages(), measure(renderer), text.missing(), warnings);
+    } catch (XRRuntimeException e) {
+      throw new IllegalArgumentException("the page cannot be set", e);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static byte[] write(PdfBoxRenderer renderer, PDDocument document, PdfFacts facts)
+      throws IOException {
+    renderer.layout();
+    TableMirror.apply(renderer.getRootBox());
+    renderer.createPDFWithoutClosing();
+    DocumentFacts.write(document, facts);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    document.save(out);
+    return out.toByteArray();
+  }
+
+  private static List<BlockMeasure> measure(PdfBoxRenderer renderer) {
+    return Measures.of(
+        renderer.getRootBox(), renderer.getSharedContext().newRenderingContextInstance());
   }
 
   private static PdfRendererBuilder builder(
@@ -68,13 +89,22 @@ public final class PdfRenderer {
         new ICUBreakers.ICULineBreaker(Locale.forLanguageTag(facts.language())));
     builder.defaultTextDirection(facts.rightToLeft() ? TextDirection.RTL : TextDirection.LTR);
     builder.useSVGDrawer(new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE));
-    builder.useUriResolver((base, uri) -> uri.startsWith("data:") ? uri : null);
+    builder.useUriResolver((base, uri) -> allowed(uri, warnings));
     builder.withDiagnosticConsumer(
         diagnostic -> {
-          if (diagnostic.getLevel().intValue() >= Level.WARNING.intValue()) {
+          boolean serious = diagnostic.getLevel().intValue() >= Level.WARNING.intValue();
+          if (serious && diagnostic.getLogMessageId() != NO_DESCRIPTION) {
             warnings.add(diagnostic.getFormattedMessage());
           }
         });
     return builder;
+  }
+
+  private static @Nullable String allowed(String uri, List<String> warnings) {
+    if (uri.startsWith("data:")) {
+      return uri;
+    }
+    warnings.add("refused to fetch " + uri);
+    return null;
   }
 }

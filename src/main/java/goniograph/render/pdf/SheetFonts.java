@@ -26,7 +26,12 @@ final class SheetFonts implements FontResolver {
   /** So high that the layout engine never thickens a face by a stroke of its own. */
   private static final int HEAVIEST = 1000;
 
+  private final String language;
   private final Map<Face, FontDescription> descriptions = new HashMap<>();
+
+  SheetFonts(String language) {
+    this.language = language;
+  }
 
   @Override
   public FSFont resolveFont(SharedContext context, FontSpecification wish) {
@@ -34,7 +39,7 @@ final class SheetFonts implements FontResolver {
   }
 
   SheetFont resolve(FontSpecification wish) {
-    FaceOrder order = FaceOrder.of(families(wish), weight(wish));
+    FaceOrder order = FaceOrder.of(families(wish), weight(wish), language);
     List<FontDescription> all = order.faces().stream().map(this::description).toList();
     return new SheetFont(order, wish.size, all);
   }

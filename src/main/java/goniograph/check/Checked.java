@@ -1,0 +1,101 @@
+package goniograph.check;
+
+import goniograph.finding.Finding;
+import goniograph.finding.Level;
+import goniograph.language.Language;
+import goniograph.language.Words;
+import goniograph.library.Clinic;
+import goniograph.library.Entry;
+import goniograph.library.Exercise;
+import goniograph.library.Library;
+import goniograph.library.LibraryRead;
+import goniograph.library.Terms;
+import goniograph.matter.Located;
+import goniograph.source.Span;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Everything that rules look at.
+ *
+ * @param read the library, and what reading it found
+ * @param today the day that counts as today
+ */
+public record Checked(LibraryRead read, LocalDate today) {
+  /** The library. */
+  public Library library() {
+    return read.library();
+  }
+
+  /** All entries. */
+  public Stream<Entry> entries() {
+    return library().entries().stream();
+  }
+
+  /** All exercises. */
+  public Stream<Exercise> exercises() {
+    return library().exercises().stream();
+  }
+
+  /** Ids of all entries, also of those that could not be read, sorted. */
+  public List<String> ids() {
+    return Stream.concat(entries().map(Entry::id), library().broken().stream()).sorted().toList();
+  }
+
+  /**
+   * Whether the front matter of an entry was read without an error. Where it was not, what seems to
+   * be missing may only be misspelt, and the one finding about that is enough.
+   */
+  public boolean readWell(Entry entry) {
+    Span matter = entry.common().frontMatter().at();
+    return read.findings().stream()
+        .filter(finding -> finding.level() == Level.ERROR)
+        .noneMatch(finding -> within(finding.at(), matter));
+  }
+
+  private static boolean within(Span at, Span whole) {
+    return at.file().equals(whole.file())
+        && at.start() >= whole.start()
+        && at.start() <= whole.end();
+  }
+
+  /** A language of the library, with the digits the clinic prints. */
+  public Optional<Language> language(String tag) {
+    return Language.of(tag)
+        .map(language -> digits(tag).flatMap(language::withDigits).orElse(language));
+  }
+
+  private Optional<String> digits(String tag) {
+    return library()
+        .clinic()
+        .map(Clinic::digits)
+        .map(digits -> digits.get(tag))
+        .map(Located::value);
+  }
+
+  /** The words of a language that rules look for. */
+  public Words words(String tag) {
+    return Words.of(Language.of(tag).orElse(Language.ENGLISH));
+  }
+
+  /**
+   * Words that the clinic never prints in a language, and what is written instead, "" if unsaid.
+   */
+  public Map<String, String> forbidden(String tag) {
+    Map<String, String> forbidden = new TreeMap<>();
+    library().terms(tag).map(Terms::forbidden).orElse(List.of()).stream()
+        .forEach(
+            one -> forbidden.put(one.word().value(), one.say().map(Located::value).orElse("")));
+    return Collections.unmodifiableMap(forbidden);
+  }
+
+  /** What reading found. */
+  public List<Finding> findings() {
+    return read.findings();
+  }
+}

@@ -1,0 +1,19 @@
+package goniograph.check;
+
+import java.util.Collection;
+import java.util.stream.Collectors;
+
+/** Words of findings. */
+public final class Words {
+  private Words() {}
+
+  /** {@code `a`, `b`, `c`} in this order. */
+  public static String listed(Collection<String> ids) {
+    return ids.stream().map(id -> "`" + id + "`").collect(Collectors.joining(", "));
+  }
+
+  /** {@code step 2: hold 30 s}. */
+  public static String onStep(int n, String property) {
+    return "step " + n + ": " + property;
+  }
+}

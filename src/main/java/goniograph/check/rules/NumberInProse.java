@@ -1,0 +1,143 @@
+package goniograph.check.rules;
+
+import goniograph.check.Acceptance;
+import goniograph.check.Checked;
+import goniograph.check.Example;
+import goniograph.check.RulePage;
+import goniograph.check.SlotTable;
+import goniograph.check.VersionRule;
+import goniograph.dose.Dose;
+import goniograph.dose.DoseField;
+import goniograph.dose.Quantity;
+import goniograph.dose.Unit;
+import goniograph.finding.Finding;
+import goniograph.language.DoseNumbers;
+import goniograph.library.Entry;
+import goniograph.library.Exercise;
+import goniograph.library.Version;
+import goniograph.matter.Piece;
+import goniograph.source.Span;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A number of the dose, typed into a sentence. */
+public final class NumberInProse implements VersionRule {
+  private static final RulePage PAGE =
+      RulePage.of(
+          "number-in-prose",
+          "A number or number word stands beside a dose noun, a unit, × or %, or in a range. An error"
+              + " if the dose says otherwise, a warning if it says the same or nothing.",
+          "One number has one home: typed into a sentence it stays behind when the dose changes, and"
+              + " differs from step to step.",
+          RulePage.HOUSE,
+          Acceptance.AUTHOR,
+          Example.in(
+              ExampleFiles.HEEL_TO_TOE,
+              "Step apart. Rest {relax}.",
+              "Step apart. Rest «30» seconds."),
+          Example.in(
+              ExampleFiles.HEEL_TO_TOE,
+              "Step apart. Rest {relax}.",
+              "Step apart. Rest «twenty» seconds."));
+
+  @Override
+  public RulePage page() {
+    return PAGE;
+  }
+
+  @Override
+  public Stream<Finding> check(Entry entry, Version version, Checked checked) {
+    DoseNumbers numbers = DoseNumbers.of(checked.words(version.language()));
+    List<Dose> doses = doses(entry);
+    return version.body().pieces().stream()
+        .flatMap(
+            piece ->
+                numbers.find(piece.text()).stream()
+                    .map(found -> finding(found, piece, version, doses)));
+  }
+
+  private static List<Dose> doses(Entry entry) {
+    return entry instanceof Exercise exercise
+        ? exercise.rungs().stream().map(rung -> rung.dose().dose()).toList()
+        : List.of();
+  }
+
+  private Finding finding(DoseNumbers.Found found, Piece piece, Version version, List<Dose> doses) {
+    Span at = Places.within(version.file(), piece, found.from(), found.to());
+    String typed = piece.text().substring(found.from(), found.to());
+    List<DoseField> fields = fields(found.counts());
+    Optional<DoseField> same =
+        fields.stream().filter(field -> says(field, found, doses)).findFirst();
+    Optional<DoseField> given =
+        fields.stream().filter(field -> !values(field, doses).isEmpty()).findFirst();
+    String mend = mend(same.or(() -> given).flatMap(SlotTable::of));
+    if (same.isPresent() || given.isEmpty()) {
+      return warning(at, "`" + typed + "` is a number of the dose typed by hand.", mend)
+          .withBecause(same.map(field -> because(field, doses)).orElse(""));
+    }
+    return error(at, "`" + typed + "` disagrees with the dose.", mend)
+        .withBecause(because(given.get(), doses));
+  }
+
+  private static String mend(Optional<String> slot) {
+    return slot.map(name -> "Write the slot `{" + name + "}` in its place.")
+        .orElse("Say it without a number, or give the field in front matter and write its slot.");
+  }
+
+  private static String because(DoseField field, List<Dose> doses) {
+    List<String> values =
+        doses.stream()
+            .flatMap(dose -> dose.get(field).stream())
+            .map(value -> value.spelling())
+            .distinct()
+            .toList();
+    return field.key() + ": " + String.join(", ", values);
+  }
+
+  private static boolean says(DoseField field, DoseNumbers.Found found, List<Dose> doses) {
+    BigDecimal unit = Unit.ofCode(found.counts()).map(Unit::inBase).orElse(BigDecimal.ONE);
+    boolean amount = doses.stream().anyMatch(dose -> dose.amount(field).isPresent());
+    BigDecimal factor = amount ? unit : BigDecimal.ONE;
+    List<BigDecimal> values = values(field, doses);
+    return Stream.concat(Stream.of(found.value()), found.upTo().stream())
+        .allMatch(typed -> values.stream().anyMatch(v -> v.compareTo(typed.multiply(factor)) == 0));
+  }
+
+  private static List<BigDecimal> values(DoseField field, List<Dose> doses) {
+    return doses.stream()
+        .flatMap(
+            dose ->
+                Stream.concat(
+                    dose.amount(field).map(Quantity::inBase).stream(),
+                    dose.count(field).stream().mapToObj(BigDecimal::valueOf)))
+        .toList();
+  }
+
+  /** The fields that hold what a number counts, the likeliest first. */
+  private static List<DoseField> fields(String counts) {
+    return switch (counts) {
+      case "reps" -> List.of(DoseField.REPS, DoseField.PER_DAY);
+      case "sets" -> List.of(DoseField.SETS);
+      case "sessions" -> List.of(DoseField.PER_DAY);
+      case "s", "min" ->
+          List.of(
+              DoseField.HOLD,
+              DoseField.RELAX,
+              DoseField.REST,
+              DoseField.TEMPO_LIFT,
+              DoseField.TEMPO_PAUSE,
+              DoseField.TEMPO_LOWER,
+              DoseField.TEMPO_BOTTOM);
+      case "h" -> List.of(DoseField.GAP);
+      case "d" -> List.of(DoseField.DAYS_PER_WEEK);
+      case "wk", "mo" -> List.of(DoseField.DURATION);
+      case "kg", "g" -> List.of(DoseField.LOAD_MASS);
+      case "N" -> List.of(DoseField.LOAD_FORCE);
+      case "cm", "m" -> List.of(DoseField.SEAT_HEIGHT, DoseField.STEP_HEIGHT);
+      case "%", "percent" -> List.of(DoseField.LOAD_BODY_SHARE);
+      default -> List.of(DoseField.REPS, DoseField.SETS, DoseField.HOLD);
+    };
+  }
+}

@@ -1,0 +1,72 @@
+package goniograph.check.rules;
+
+import goniograph.check.Rule;
+import goniograph.check.RulePage;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The rules there are. A new rule is one class and one line here. */
+public final class RuleBook {
+  private static final List<Rule> RULES =
+      List.of(
+          new DoseIncomplete(),
+          new DoseLimits(),
+          new DoseVolume(),
+          new WakingHours(),
+          new RestDay(),
+          new BreatheOnEffort(),
+          new SupportWhenUnsteady(),
+          new HarderBalance(),
+          new BandWhole(),
+          new RiseSlowly(),
+          new ChairCannotSlide(),
+          new EveryExercise(),
+          new ArmSigns(),
+          new StopBoxFull(),
+          new StatementUnknown(),
+          new FigureUnknown(),
+          new PhraseUnknown(),
+          new BandUnknown(),
+          new SourceUnknown(),
+          new ClaimUnknown(),
+          new RuleTableWords(),
+          new SlotUnknown(),
+          new SlotWithoutValue(),
+          new NumberInProse(),
+          new WordForbidden(),
+          new SentenceLength(),
+          new ReviewDue(),
+          new PhraseFaulty(),
+          new PhraseMissing(),
+          new StatementTranslation(),
+          new GlyphMissing());
+
+  private static final List<RulePage> READING =
+      Stream.of(
+              YamlPages.all(),
+              FieldPages.all(),
+              QuantityPages.all(),
+              EntryPages.all(),
+              TextPages.all(),
+              LibraryPages.all())
+          .flatMap(List::stream)
+          .toList();
+
+  private RuleBook() {}
+
+  /** The rules, in the order of the book. */
+  public static List<Rule> rules() {
+    return RULES;
+  }
+
+  /** The pages of all findings: those that reading gives first, then those of the rules. */
+  public static List<RulePage> pages() {
+    return Stream.concat(READING.stream(), RULES.stream().map(Rule::page)).toList();
+  }
+
+  /** The page of a rule. */
+  public static Optional<RulePage> page(String name) {
+    return pages().stream().filter(page -> page.name().equals(name)).findFirst();
+  }
+}

@@ -1,0 +1,66 @@
+package goniograph.check.rules;
+
+import goniograph.check.Acceptance;
+import goniograph.check.Checked;
+import goniograph.check.RulePage;
+import goniograph.dose.Quantity;
+import goniograph.dose.Range;
+import goniograph.library.Exercise;
+import goniograph.library.Requirement;
+import goniograph.library.Rung;
+import goniograph.library.Support;
+import goniograph.matter.Located;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Who stands unsteadily needs something fixed within reach. */
+public final class SupportWhenUnsteady extends RequiredByTable {
+  private static final String REACH = "reach";
+
+  private static final RulePage PAGE =
+      RulePage.of(
+          "support-when-unsteady",
+          "On the feet with the feet close together, heel to toe, on one leg, a foot off the floor or"
+              + " the heels raised: the entry names a fixed support within a hand's width, in its"
+              + " fields and in its figure, carries `s-support`, `s-fall` and `s-fall-hurt`, and"
+              + " says what to do for `falls-last-year`.",
+          "A person who sways and finds nothing to hold falls.",
+          "Robertson and Campbell 2003 (Otago exercise programme): a stable, fixed support",
+          Acceptance.SIGNED_TABLE,
+          ExampleFiles.without("s-support", ExampleFiles.HEEL_TO_TOE));
+
+  @Override
+  public RulePage page() {
+    return PAGE;
+  }
+
+  @Override
+  Stream<Gap> more(Exercise exercise, Rung rung, Requirement row, Checked checked) {
+    Support support = rung.conditions().support();
+    if (support.object().isEmpty()) {
+      return Stream.of(
+          new Gap(
+              "No support is named.",
+              "Add `support: { object: kitchen-counter, reach: ..15 cm, … }`."));
+    }
+    return reach(support, row).stream();
+  }
+
+  private static Optional<Gap> reach(Support support, Requirement row) {
+    Optional<BigDecimal> most =
+        Optional.ofNullable(row.numbers().get(REACH)).map(Requirement.Number::inBase);
+    Optional<Quantity> given = support.reach().map(Located::value).flatMap(Range::high);
+    return most.filter(
+            limit -> given.filter(reach -> reach.inBase().compareTo(limit) <= 0).isEmpty())
+        .map(
+            limit ->
+                new Gap(
+                    "The support may stand "
+                        + given.map(Quantity::toString).orElse("anywhere")
+                        + ", not within "
+                        + limit.toPlainString()
+                        + " cm.",
+                    "Write `reach: .." + limit.toPlainString() + " cm` in `support`."));
+  }
+}

@@ -1,0 +1,101 @@
+package goniograph.cli;
+
+import goniograph.check.Checked;
+import goniograph.check.Checker;
+import goniograph.check.rules.RuleBook;
+import goniograph.exchange.FindingsJson;
+import goniograph.exchange.FindingsReport;
+import goniograph.exchange.FindingsText;
+import goniograph.finding.Finding;
+import goniograph.finding.Level;
+import goniograph.finding.Nearest;
+import goniograph.library.Library;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code check}: all findings about the library, or about some entries. */
+@Command(
+    name = "check",
+    description = "Checks the library and says what to mend.",
+    footer = "%nEnds with 1 if something was found at or above --fail-on, with 0 if not.")
+final class CheckCommand implements Callable<Integer> {
+  /** How findings are written. */
+  enum Format {
+    text,
+    json
+  }
+
+  /** The level that makes the command fail. */
+  enum FailOn {
+    error(Level.ERROR),
+    warning(Level.WARNING);
+
+    private final Level level;
+
+    FailOn(Level level) {
+      this.level = level;
+    }
+  }
+
+  @Mixin private final Common common;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "ENTRY",
+      description = "Ids of the entries to check; all unless said.")
+  private List<String> entries = List.of();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} unless said.")
+  private Format format = Format.text;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      description = "${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} unless said.")
+  private FailOn failOn = FailOn.error;
+
+  CheckCommand(World world) {
+    this.common = new Common(world);
+  }
+
+  @Override
+  public Integer call() {
+    Checked checked = new Checked(Library.read(common.files()), common.today());
+    entries.forEach(id -> known(id, checked.ids()));
+    List<Finding> all = new Checker(RuleBook.rules()).check(checked);
+    List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
+    common
+        .out()
+        .print(
+            written(
+                new FindingsReport(common.today(), common.library(), looked(checked), findings)));
+    return findings.stream().anyMatch(finding -> finding.level().compareTo(failOn.level) <= 0)
+        ? Exit.FINDINGS
+        : Exit.CLEAN;
+  }
+
+  private int looked(Checked checked) {
+    return entries.isEmpty() ? checked.ids().size() : (int) entries.stream().distinct().count();
+  }
+
+  private String written(FindingsReport report) {
+    return switch (format) {
+      case text -> FindingsText.of(report);
+      case json -> FindingsJson.of(report);
+    };
+  }
+
+  private static void known(String id, List<String> ids) {
+    if (!ids.contains(id)) {
+      String hint = Nearest.hint(id, ids);
+      throw new Refusal("There is no entry `" + id + "`" + (hint.isEmpty() ? "." : hint));
+    }
+  }
+}

@@ -1,0 +1,11 @@
+package goniograph.cli;
+
+/**
+ * A command cannot do what it was asked for: wrong usage or a library that is not fit for it. The
+ * message says in one sentence what is wrong and in one what to do. Ends with {@link Exit#USAGE}.
+ */
+final class Refusal extends RuntimeException {
+  Refusal(String message) {
+    super(message);
+  }
+}

@@ -1,0 +1,45 @@
+package goniograph.library;
+
+import goniograph.library.Vocabulary.Feet;
+import goniograph.library.Vocabulary.Stance;
+import goniograph.library.Vocabulary.Supervision;
+import goniograph.library.Vocabulary.Surface;
+import goniograph.library.Vocabulary.Vision;
+import goniograph.matter.Located;
+import java.util.Optional;
+
+/**
+ * Under which conditions an exercise is done; a ladder step may change each of them.
+ *
+ * @param stance how the feet stand
+ * @param vision eyes open or closed
+ * @param surface what one stands on
+ * @param feet what is on the feet
+ * @param headMovement whether the head moves
+ * @param support what one holds on to
+ * @param supervision who must be there
+ * @param figure id of the pose file
+ */
+public record Conditions(
+    Optional<Located<Stance>> stance,
+    Optional<Located<Vision>> vision,
+    Optional<Located<Surface>> surface,
+    Optional<Located<Feet>> feet,
+    Optional<Located<Boolean>> headMovement,
+    Support support,
+    Optional<Located<Supervision>> supervision,
+    Optional<Located<String>> figure) {
+
+  /** These laid over others: where both say something, these count. */
+  public Conditions over(Conditions base) {
+    return new Conditions(
+        stance.or(base::stance),
+        vision.or(base::vision),
+        surface.or(base::surface),
+        feet.or(base::feet),
+        headMovement.or(base::headMovement),
+        support.over(base.support),
+        supervision.or(base::supervision),
+        figure.or(base::figure));
+  }
+}

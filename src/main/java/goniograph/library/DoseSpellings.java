@@ -1,0 +1,69 @@
+package goniograph.library;
+
+import goniograph.dose.Counts;
+import goniograph.dose.DoseValue;
+import goniograph.dose.Fault;
+import goniograph.dose.Measure;
+import goniograph.dose.Parsed;
+import goniograph.dose.Quantity;
+import goniograph.dose.Range;
+import goniograph.dose.ValueType;
+import goniograph.finding.Nearest;
+import goniograph.matter.Spelling;
+import java.util.function.Function;
+
+/** The spellings of the dose room, as fields are read with them. */
+final class DoseSpellings {
+  private DoseSpellings() {}
+
+  static Spelling<DoseValue> of(ValueType type) {
+    return by(type::read);
+  }
+
+  static Spelling<Quantity> amount(Measure measure) {
+    return by(measure::read);
+  }
+
+  static Spelling<Range<Quantity>> amounts(Measure measure) {
+    return by(measure::readRange);
+  }
+
+  static Spelling<Range<Integer>> counts(Counts counts) {
+    return by(counts::readRange);
+  }
+
+  private static <T> Spelling<T> by(Function<String, Parsed<T>> reader) {
+    return (raw, refusal) -> {
+      Parsed<T> parsed = reader.apply(raw);
+      parsed
+          .fault()
+          .ifPresent(fault -> refusal.because(rule(fault), what(fault, raw), mend(fault)));
+      return parsed.value();
+    };
+  }
+
+  private static String what(Fault fault, String raw) {
+    String hint =
+        fault.kind() == Fault.Kind.UNKNOWN_WORD ? Nearest.hint(raw, fault.spellings()) : "";
+    return fault.what() + (hint.isEmpty() ? "." : hint);
+  }
+
+  private static String mend(Fault fault) {
+    if (fault.spellings().isEmpty()) {
+      return "Write one number in each field.";
+    }
+    String mend = fault.mend();
+    return Character.toUpperCase(mend.charAt(0)) + mend.substring(1) + ".";
+  }
+
+  private static String rule(Fault fault) {
+    return switch (fault.kind()) {
+      case UNIT_MISSING -> "quantity-unit-missing";
+      case UNIT_UNKNOWN, UNIT_UNFIT, UNIT_UNWANTED -> "quantity-unit-wrong";
+      case RANGE_REVERSED, RANGE_UNWANTED -> "quantity-range";
+      case OUT_OF_BOUNDS, NEGATIVE, TOO_FINE, NOT_WHOLE -> "quantity-out-of-bounds";
+      case UNKNOWN_WORD -> "field-word";
+      default -> "quantity-spelling";
+    };
+  }
+}

@@ -1,0 +1,138 @@
+package goniograph.library;
+
+import goniograph.dose.Counts;
+import goniograph.dose.DoseField;
+import goniograph.dose.Measure;
+import goniograph.dose.ValueType;
+import goniograph.library.Precaution.Within;
+import goniograph.library.Vocabulary.Aim;
+import goniograph.library.Vocabulary.Supervision;
+import goniograph.library.Vocabulary.Type;
+import goniograph.matter.Form;
+import goniograph.matter.Located;
+import goniograph.matter.Spelling;
+import goniograph.matter.Spellings;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the rule tables. */
+final class RuleReader {
+  private static final String ANY = "any";
+
+  private RuleReader() {}
+
+  static Optional<DoseLimit> limit(Form form) {
+    Map<String, Optional<Type>> types = new LinkedHashMap<>();
+    types.put(ANY, Optional.empty());
+    Arrays.stream(Type.values()).forEach(t -> types.put(Spellings.word(t), Optional.of(t)));
+    var type = form.required("type", ANY).as(Spellings.oneOf(types));
+    var field = form.required("field", "hold").as(Spellings.oneOf(fields()));
+    Spelling<Within> within =
+        field.map(given -> within(measured(given.value()))).orElse(RuleReader::anything);
+    var limit = form.required("limit", "1..60 s").as(within);
+    var warn = form.optional("warn").as(within);
+    var effort = form.optional("from_effort").as(Spellings.integer(0, 10)).map(Located::value);
+    var aim = form.optional("aim").as(Spellings.oneOf(Aim.class)).map(Located::value);
+    var source = form.required("source", "common-practice").as(Spellings.ID_WORD);
+    if (type.isEmpty() || field.isEmpty() || limit.isEmpty() || source.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new DoseLimit(
+            type.get().value(),
+            field.get(),
+            limit.get(),
+            warn,
+            effort,
+            aim,
+            source.get(),
+            form.at()));
+  }
+
+  /** Dose fields by key and by last word, besides the pain limit and the sum of the tempo. */
+  private static Map<String, String> fields() {
+    Map<String, String> fields = new LinkedHashMap<>();
+    for (DoseField field : DoseField.values()) {
+      fields.put(field.key(), field.key());
+      fields.putIfAbsent(field.key().substring(field.key().lastIndexOf('.') + 1), field.key());
+    }
+    fields.put("pain", DoseField.PAIN_DURING_MAX.key());
+    fields.put("tempo", "tempo");
+    return fields;
+  }
+
+  private static ValueType measured(String field) {
+    return DoseField.ofKey(field).orElse(DoseField.HOLD).type();
+  }
+
+  private static Spelling<Within> within(ValueType type) {
+    if (type instanceof ValueType.AnAmount amount) {
+      return (raw, refusal) ->
+          DoseSpellings.amounts(amount.measure()).read(raw, refusal).map(Within.Amounts::new);
+    }
+    Counts counts = type instanceof ValueType.ACount count ? count.counts() : Counts.SCORE;
+    return (raw, refusal) ->
+        DoseSpellings.counts(counts).read(raw, refusal).map(Within.Counts::new);
+  }
+
+  private static Optional<Within> anything(String raw, Spelling.Refusal refusal) {
+    return Optional.of(new Within.Word(raw));
+  }
+
+  static Optional<Requirement> requirement(Form form) {
+    var rule = form.required("rule", "breathe-on-effort").as(Spellings.ID_WORD);
+    var when = form.required("when", "held-effort").as(Spellings.ID_WORD);
+    Map<String, Requirement.Number> numbers = numbers(form);
+    var statements = form.optional("statements").list(Spellings.ID_WORD);
+    var tags = form.optional("tags").list(Spellings.ID_WORD);
+    var unless = form.optional("tags_unless_type").as(Spellings.oneOf(Type.class));
+    var supervision = form.optional("supervision").as(Spellings.oneOf(Supervision.class));
+    var source = form.required("source", "common-practice").as(Spellings.ID_WORD);
+    if (rule.isEmpty() || when.isEmpty() || source.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Requirement(
+            rule.get(),
+            when.get(),
+            numbers,
+            statements,
+            tags,
+            unless,
+            supervision,
+            source.get(),
+            form.at()));
+  }
+
+  private static Map<String, Requirement.Number> numbers(Form form) {
+    Map<String, Requirement.Number> numbers = new LinkedHashMap<>();
+    form.optional("numbers")
+        .form("numbers", Form::entries)
+        .map(Located::value)
+        .orElse(List.of())
+        .forEach(
+            entry ->
+                entry
+                    .value()
+                    .as(NUMBER)
+                    .ifPresent(read -> numbers.put(entry.key().value(), read.value())));
+    return numbers;
+  }
+
+  /** A quantity by whichever measure has its unit, or a count. */
+  private static final Spelling<Requirement.Number> NUMBER =
+      (raw, refusal) -> {
+        for (Measure measure : Measure.values()) {
+          var read = measure.read(raw).value();
+          if (read.isPresent()) {
+            return read.map(Requirement.Number.Amount::new);
+          }
+        }
+        return DoseSpellings.counts(new Counts(0, 999))
+            .read(raw, refusal)
+            .flatMap(range -> range.low().map(Requirement.Number.Count::new));
+      };
+}

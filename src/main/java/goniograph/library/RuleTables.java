@@ -1,0 +1,24 @@
+package goniograph.library;
+
+import goniograph.matter.Form;
+import goniograph.matter.Spellings;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The rows of all rule files. */
+record RuleTables(List<DoseLimit> limits, List<Requirement> requirements) {
+  private static final String SCHEMA = "rules/1";
+
+  static RuleTables read(SharedFiles files) {
+    RuleTables tables = new RuleTables(new ArrayList<>(), new ArrayList<>());
+    files.yamlFiles("shared/rules").forEach(path -> files.read(path, "a rule file", tables::add));
+    return tables;
+  }
+
+  private boolean add(Form form) {
+    form.required("schema", SCHEMA).as(Spellings.oneOf(List.of(SCHEMA)));
+    limits.addAll(form.optional("limits").list(row -> SharedFiles.row(row, RuleReader::limit)));
+    return requirements.addAll(
+        form.optional("requires").list(row -> SharedFiles.row(row, RuleReader::requirement)));
+  }
+}

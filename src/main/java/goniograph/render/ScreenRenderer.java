@@ -1,0 +1,22 @@
+package goniograph.render;
+
+import goniograph.sheet.Sheet;
+import java.util.Map;
+
+/** A page model as HTML: self-contained, without script, in the reader's own fonts. */
+public final class ScreenRenderer {
+  private ScreenRenderer() {}
+
+  /** The page. */
+  public static String html(Sheet sheet) {
+    return Templates.fill(
+        "screen/sheet.jte",
+        Map.of(
+            "sheet",
+            sheet,
+            "glyphs",
+            new Glyphs(sheet.identity().rightToLeft(), 1),
+            "style",
+            Templates.style("screen.css")));
+  }
+}

@@ -1,0 +1,59 @@
+package goniograph.check.rules;
+
+import goniograph.check.Checked;
+import goniograph.check.Example;
+import goniograph.library.Library;
+import goniograph.source.DiskFiles;
+import goniograph.source.Files;
+import goniograph.source.MemoryFiles;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * The small library that the examples of the rules change: entries and tables of its own, and the
+ * phrases, statements and terms of the demo library.
+ */
+final class ExampleLibrary {
+  static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+  private static final Files OWN =
+      DiskFiles.at(Path.of("src/test/resources/goniograph/check/library"));
+  private static final Files DEMO = DiskFiles.at(Path.of("."));
+  private static final List<String> OF_THE_DEMO =
+      List.of("shared/phrases", "shared/statements", "shared/terms", "figures");
+
+  private ExampleLibrary() {}
+
+  /** A fresh copy with these changes. */
+  static Files with(List<Example.Edit> edits) {
+    MemoryFiles files = new MemoryFiles();
+    OF_THE_DEMO.forEach(folder -> copy(DEMO, folder, files));
+    copy(OWN, "", files);
+    edits.forEach(edit -> files.with(edit.file(), edited(files, edit)));
+    return files;
+  }
+
+  private static void copy(Files from, String folder, MemoryFiles to) {
+    for (String path : from.list(folder)) {
+      to.write(path, from.bytes(path).orElseThrow());
+    }
+  }
+
+  private static String edited(Files files, Example.Edit edit) {
+    String text = text(files, edit.file());
+    int at = text.indexOf(edit.from());
+    if (at < 0 || !edit.from().isEmpty() && text.indexOf(edit.from(), at + 1) >= 0) {
+      throw new AssertionError("must stand exactly once in " + edit.file() + ": " + edit.from());
+    }
+    return text.substring(0, at) + edit.to() + text.substring(at + edit.from().length());
+  }
+
+  static String text(Files files, String path) {
+    return new String(files.bytes(path).orElse(new byte[0]), StandardCharsets.UTF_8);
+  }
+
+  static Checked checked(Files files) {
+    return new Checked(Library.read(files), TODAY);
+  }
+}

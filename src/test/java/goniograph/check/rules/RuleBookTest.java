@@ -1,0 +1,115 @@
+package goniograph.check.rules;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import goniograph.check.Checked;
+import goniograph.check.Checker;
+import goniograph.check.Example;
+import goniograph.check.RulePage;
+import goniograph.finding.Finding;
+import goniograph.finding.Level;
+import goniograph.source.Files;
+import goniograph.source.SourceFile;
+import goniograph.source.Span;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every rule documents itself, and its examples are true. */
+class RuleBookTest {
+  /** A page and one of its examples, named for the report. */
+  record Case(RulePage page, Example example) {
+    @Override
+    public String toString() {
+      return page.name() + ": " + RuleBookTest.oneLine(example.marked());
+    }
+  }
+
+  static Stream<RulePage> pages() {
+    return RuleBook.pages().stream();
+  }
+
+  static Stream<Case> cases() {
+    return pages().flatMap(page -> page.examples().stream().map(one -> new Case(page, one)));
+  }
+
+  private static String oneLine(String text) {
+    return text.replace("\n", "⏎").replace("\u0007", "␇");
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void saysEverything(RulePage page) {
+    assertAll(
+        () -> assertTrue(page.name().matches("[a-z][a-z0-9]*(-[a-z0-9]+)+"), page.name()),
+        () -> assertFalse(page.what().isBlank()),
+        () -> assertFalse(page.why().isBlank()),
+        () -> assertFalse(page.source().isBlank()),
+        () -> assertFalse(page.examples().isEmpty()));
+  }
+
+  @Test
+  void namesAreDifferent() {
+    Set<String> names = new HashSet<>();
+    pages().forEach(page -> assertTrue(names.add(page.name()), page.name()));
+  }
+
+  @Test
+  void theExampleLibraryIsClean() {
+    assertEquals(List.of(), grave(ExampleLibrary.with(List.of())));
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void aGoodPassageIsSilent(Case one) {
+    assertEquals(List.of(), grave(ExampleLibrary.with(one.example().goodEdits())));
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void aBadPassageHasItsOneFinding(Case one) {
+    Files files = ExampleLibrary.with(one.example().badEdits());
+    String expected = one.page().name() + " " + place(one.example(), files);
+    assertEquals(List.of(expected), grave(files));
+  }
+
+  /** Where the passage has its marks, as {@code file:line:column-line:column}. */
+  private static String place(Example example, Files files) {
+    SourceFile file = SourceFile.of(example.file(), ExampleLibrary.text(files, example.file()));
+    int at = file.text().indexOf(example.bad());
+    return place(file.span(at + example.start(), at + example.end()));
+  }
+
+  private static String place(Span at) {
+    return at.file()
+        + ":"
+        + at.line()
+        + ":"
+        + at.column()
+        + "-"
+        + at.endLine()
+        + ":"
+        + at.endColumn();
+  }
+
+  /** All errors and warnings of a library, one line each. */
+  private static List<String> grave(Files files) {
+    Checked checked = ExampleLibrary.checked(files);
+    return new Checker(RuleBook.rules())
+        .check(checked).stream()
+            .filter(finding -> finding.level() != Level.NOTE)
+            .map(RuleBookTest::line)
+            .toList();
+  }
+
+  private static String line(Finding finding) {
+    return finding.rule() + " " + place(finding.at());
+  }
+}
