@@ -66,7 +66,8 @@ public record Checked(LibraryRead read, LocalDate today) {
 
   /** A language of the library, with the digits the clinic prints. */
   public Optional<Language> language(String tag) {
-    return Language.of(tag).map(language -> digits(tag).flatMap(language::withDigits).orElse(language));
+    return Language.of(tag)
+        .map(language -> digits(tag).flatMap(language::withDigits).orElse(language));
   }
 
   private Optional<String> digits(String tag) {
@@ -82,14 +83,14 @@ public record Checked(LibraryRead read, LocalDate today) {
     return Words.of(Language.of(tag).orElse(Language.ENGLISH));
   }
 
-  /** Words that the clinic never prints in a language, and what is written instead, "" if unsaid. */
+  /**
+   * Words that the clinic never prints in a language, and what is written instead, "" if unsaid.
+   */
   public Map<String, String> forbidden(String tag) {
     Map<String, String> forbidden = new TreeMap<>();
     library().terms(tag).map(Terms::forbidden).orElse(List.of()).stream()
         .forEach(
-            one ->
-                forbidden.put(
-                    one.word().value(), one.say().map(Located::value).orElse("")));
+            one -> forbidden.put(one.word().value(), one.say().map(Located::value).orElse("")));
     return Collections.unmodifiableMap(forbidden);
   }
 

@@ -156,9 +156,7 @@ public enum Property {
   private static Optional<String> getsUp(Situation situation) {
     Position position = situation.exercise().position().value();
     boolean lies = Spellings.word(position).startsWith("lying-");
-    return lies
-        ? Optional.of("position " + Spellings.word(position))
-        : risesFromASeat(situation);
+    return lies ? Optional.of("position " + Spellings.word(position)) : risesFromASeat(situation);
   }
 
   private static Optional<String> risesFromASeat(Situation situation) {

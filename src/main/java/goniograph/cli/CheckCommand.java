@@ -71,7 +71,11 @@ final class CheckCommand implements Callable<Integer> {
     entries.forEach(id -> known(id, checked.ids()));
     List<Finding> all = new Checker(RuleBook.rules()).check(checked);
     List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
-    common.out().print(written(new FindingsReport(common.today(), common.library(), looked(checked), findings)));
+    common
+        .out()
+        .print(
+            written(
+                new FindingsReport(common.today(), common.library(), looked(checked), findings)));
     return findings.stream().anyMatch(finding -> finding.level().compareTo(failOn.level) <= 0)
         ? Exit.FINDINGS
         : Exit.CLEAN;

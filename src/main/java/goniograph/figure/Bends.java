@@ -10,6 +10,11 @@ final class Bends {
   /** A bend of more than this is a corner. */
   private static final double CORNER = Math.cos(Math.toRadians(38));
 
+  /** A curve has no steps longer than this, mm: two of them meet in a corner, like a box's. */
+  private static final double LONG = 2;
+
+  private static final double SLIGHT = Math.cos(Math.toRadians(4));
+
   private final Coordinate[] points;
   private final boolean closed;
 
@@ -57,7 +62,9 @@ final class Bends {
     }
     Coordinate a = towards(before, points[i]);
     Coordinate b = towards(points[i], after);
-    return a.x * b.x + a.y * b.y < CORNER;
+    double bend = a.x * b.x + a.y * b.y;
+    boolean edges = before.distance(points[i]) > LONG && points[i].distance(after) > LONG;
+    return bend < CORNER || (edges && bend < SLIGHT);
   }
 
   private Coordinate chord(int i) {

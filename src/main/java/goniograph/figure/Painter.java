@@ -96,14 +96,21 @@ final class Painter {
     if (part.role() == Role.MOVING && style.hatched() && part.id().kind() != Kind.HEAD) {
       Geometry inside = Hulls.widened(part.outline(), -.1);
       Geometry hatch = Hatch.of(Hulls.minus(inside, hidden), weights.pitch());
-      paints.add(Paint.Line.cut(Lines.pieces(hatch, .5), colour, weights.hatch()));
+      paints.add(Paint.Line.cut(Lines.pieces(hatch, 2 * weights.halo()), colour, weights.hatch()));
     }
     for (Geometry inner : part.inner()) {
       paints.add(Paint.Line.solid(seen(inner, hidden, .5), colour, weights.inner()));
     }
-    double least = part.role() == Role.SUPPORT ? 3.3 * CRUMB : CRUMB;
-    Geometry edge = seen(outlines.get(i).edge(), hidden, least);
+    Geometry edge = seen(outlines.get(i).edge(), hidden, crumb(part.role()));
     paints.add(Paint.Line.solid(edge, colour, weights.outline(part.role())));
+  }
+
+  /** What lies behind leaves longer crumbs between what lies before it. */
+  private static double crumb(Role role) {
+    return switch (role) {
+      case NEAR, MOVING -> CRUMB;
+      case FAR, SUPPORT -> 3 * CRUMB;
+    };
   }
 
   private static Geometry seen(Geometry lines, Geometry hidden, double least) {

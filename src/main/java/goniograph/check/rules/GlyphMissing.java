@@ -44,10 +44,8 @@ public final class GlyphMissing implements Rule {
   public Stream<Finding> check(Checked checked) {
     Stream<Finding> texts =
         checked.entries().flatMap(entry -> texts(entry).map(f -> f.withEntry(entry.id())));
-    Stream<Finding> statements =
-        checked.library().statements().stream().flatMap(this::statement);
-    Stream<Finding> phrases =
-        checked.library().phrases().values().stream().flatMap(this::phrases);
+    Stream<Finding> statements = checked.library().statements().stream().flatMap(this::statement);
+    Stream<Finding> phrases = checked.library().phrases().values().stream().flatMap(this::phrases);
     return Stream.of(texts, statements, phrases).flatMap(all -> all);
   }
 

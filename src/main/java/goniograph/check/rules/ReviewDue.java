@@ -29,9 +29,7 @@ public final class ReviewDue implements Rule {
           RulePage.PRACTICE,
           Acceptance.CLINICIAN,
           Example.in(
-              ExampleFiles.CHAIR_RISE,
-              "review_due: 2027-05-31",
-              "review_due: «2027-01-10»"));
+              ExampleFiles.CHAIR_RISE, "review_due: 2027-05-31", "review_due: «2027-01-10»"));
 
   @Override
   public RulePage page() {
@@ -44,8 +42,7 @@ public final class ReviewDue implements Rule {
         .entries()
         .flatMap(
             entry ->
-                entry.reviewDue().stream()
-                    .flatMap(due -> finding(entry, due, checked.today())));
+                entry.reviewDue().stream().flatMap(due -> finding(entry, due, checked.today())));
   }
 
   private Stream<Finding> finding(Entry entry, Located<LocalDate> due, LocalDate today) {

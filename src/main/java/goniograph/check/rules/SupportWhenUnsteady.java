@@ -56,8 +56,11 @@ public final class SupportWhenUnsteady extends RequiredByTable {
         .map(
             limit ->
                 new Gap(
-                    "The support may stand " + given.map(Quantity::toString).orElse("anywhere")
-                        + ", not within " + limit.toPlainString() + " cm.",
+                    "The support may stand "
+                        + given.map(Quantity::toString).orElse("anywhere")
+                        + ", not within "
+                        + limit.toPlainString()
+                        + " cm.",
                     "Write `reach: .." + limit.toPlainString() + " cm` in `support`."));
   }
 }
