@@ -82,7 +82,8 @@ public final class MarkdownReader {
     } else if (title.isPresent()) {
       findings.structure(heading, "A second title.", "Keep one line with `# `.");
     } else {
-      title = Optional.of(read(Piece.Kind.TITLE, 0, heading));
+      title =
+          Optional.of(read(Piece.Kind.TITLE, 0, heading)).filter(piece -> !piece.text().isBlank());
     }
   }
 

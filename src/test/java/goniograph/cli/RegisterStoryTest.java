@@ -7,7 +7,9 @@ import goniograph.source.DiskFiles;
 import goniograph.source.Files;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,6 +22,7 @@ import org.junit.jupiter.api.Test;
 class RegisterStoryTest {
   private static final String ID = "hp-sofa-rise";
   private static final String FOLDER = "content/exercises/" + ID + "/";
+  private static final String POSE = "figures/" + ID + ".yaml";
   private static final String REGISTER = FOLDER + "register.yaml";
   private static final Pattern CODE = Pattern.compile("[0-9A-Z]{4} [0-9A-Z]{4} [0-9A-Z]{2}");
 
@@ -53,7 +56,7 @@ class RegisterStoryTest {
 
   private void sign(String what, String by, String role, String... more) {
     List<String> command =
-        new java.util.ArrayList<>(
+        new ArrayList<>(
             List.of("register", "sign", what, "--as", by, "--role", role));
     command.addAll(List.of(more));
     ok(command.toArray(String[]::new));
@@ -72,12 +75,12 @@ class RegisterStoryTest {
 
   private void fill() {
     ok("new", "exercise", ID);
-    for (String language : List.of("en", "ar")) {
-      String model = text("content/exercises/hp-chair-rise/" + language + ".md");
-      console.files.with(FOLDER + language + ".md", model.replace("hp-chair-rise", ID));
+    Files texts = DiskFiles.at(Path.of("src/test/resources/goniograph/cli/" + ID));
+    for (String name : texts.list("")) {
+      console.files.write(FOLDER + name, texts.bytes(name).orElseThrow());
     }
     String pose = text("figures/hp-chair-rise.yaml").replace("hp-chair-rise", ID);
-    console.files.with("figures/" + ID + ".yaml", pose);
+    console.files.with(POSE, pose);
   }
 
   private void signShared() {
@@ -137,7 +140,7 @@ class RegisterStoryTest {
     Matcher code = CODE.matcher(line(ID + " ar"));
     assertTrue(code.find(), console.out());
 
-    ok("register", "show", code.group().toLowerCase(java.util.Locale.ROOT));
+    ok("register", "show", code.group().toLowerCase(Locale.ROOT));
     assertEquals(
         """
         code      %s
@@ -164,7 +167,7 @@ class RegisterStoryTest {
     signShared();
     signEntry();
     signVersion();
-    edit(FOLDER + "en.md", "4. Push through your feet.", "4. Push hard through your feet.");
+    edit(FOLDER + "en.md", "4. Press down", "4. Press hard");
     signEntry();
     assertEquals("ready", state("en"));
     ok("register", "show");
@@ -183,7 +186,7 @@ class RegisterStoryTest {
     fill();
     signShared();
     signEntry();
-    edit("shared/statements/en.yaml", "Chest pain, pressure", "Chest pain, tight chest, pressure");
+    edit("shared/statements/en.yaml", "text: \"", "text: \"Mind this. ");
     assertEquals("void", state("en"));
     sign("statements", "clinician-1", "clinical");
     assertEquals("void", state("en"), "two clinicians sign the wording");
@@ -198,7 +201,7 @@ class RegisterStoryTest {
     signEntry();
     edit(FOLDER + "en.md", "sides: { mode: both-together }", "# both legs\nsides:\n  mode: both-together");
     assertEquals("ready", state("en"));
-    edit("figures/" + ID + ".yaml", "pose: ", "# the pose\npose: ");
+    console.files.with(POSE, "# seen from the side\n" + text(POSE));
     assertEquals("ready", state("en"));
   }
 
@@ -207,7 +210,7 @@ class RegisterStoryTest {
     fill();
     signShared();
     signEntry();
-    edit("figures/" + ID + ".yaml", "base: sitting", "base: sitting\nmirror: true");
+    edit(POSE, "flexion ", "flexion 1");
     assertEquals("void", state("en"));
   }
 
