@@ -39,15 +39,21 @@ final class Framing {
     return new Camera(180 - camera.yaw(), camera.elevation());
   }
 
-  /** The sketches at the largest scale at which everything fits. */
+  /** The sketches at the largest scale at which everything fits; marks do not shrink with it. */
   Framed framed(List<Step> steps) {
     double scale = fitting();
-    Framed first = sketched(steps, scale);
-    double less =
-        Math.min(
-            room(options.width()) / first.bounds.getWidth(),
-            room(options.height()) / first.bounds.getHeight());
-    return less >= 1 ? first : sketched(steps, scale * less);
+    Framed framed = sketched(steps, scale);
+    for (int pass = 0; pass < 3 && less(framed) < 1; pass++) {
+      scale *= .998 * less(framed);
+      framed = sketched(steps, scale);
+    }
+    return framed;
+  }
+
+  private double less(Framed framed) {
+    return Math.min(
+        room(options.width()) / framed.bounds.getWidth(),
+        room(options.height()) / framed.bounds.getHeight());
   }
 
   private static double room(double mm) {

@@ -14,6 +14,9 @@ final class Painter {
   /** Seen pieces of line shorter than this, in mm, are left out. */
   private static final double CRUMB = .8;
 
+  /** Seen specks of black narrower than twice this, mm, are left out. */
+  private static final double SPECK = .1;
+
   private final Style style;
   private final Weights weights;
   private final List<Part> parts;
@@ -85,7 +88,7 @@ final class Painter {
       if (style == Style.COLOUR) {
         paints.add(new Paint.Area(region.area(), colour));
       } else if (!colour.equals(Style.PAPER)) {
-        paints.add(new Paint.Area(Hulls.minus(region.area(), hidden), colour));
+        paints.add(new Paint.Area(Hulls.opened(Hulls.minus(region.area(), hidden), SPECK), colour));
       }
     }
   }

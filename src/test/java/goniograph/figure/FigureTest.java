@@ -25,7 +25,10 @@ class FigureTest {
       for (Panel panel : figure.panels()) {
         Envelope page = new Envelope(-.01, panel.width() + .01, -.01, panel.height() + .01);
         assertTrue(panel.height() <= FigureOptions.STANDARD.height() + 1e-9);
-        panel.paints().forEach(p -> assertTrue(page.contains(p.shape().getEnvelopeInternal())));
+        for (Paint paint : panel.paints()) {
+          Envelope box = paint.shape().getEnvelopeInternal();
+          assertTrue(page.contains(box), paint.colour() + box);
+        }
       }
     }
   }

@@ -64,7 +64,7 @@ class MirrorTest {
   private static void assertMirrored(Part.Id id, Geometry a, Geometry b) {
     Geometry flipped = AffineTransformation.scaleInstance(-1, 1).transform(a);
     double apart = DiscreteHausdorffDistance.distance(flipped.getBoundary(), b.getBoundary());
-    double within = !SMOOTHED.contains(id.kind()) ? 1e-6 : .005;
+    double within = !SMOOTHED.contains(id.kind()) ? 1e-6 : .02;
     assertEquals(0, apart, within, id.toString());
     assertEquals(flipped.getArea(), b.getArea(), .05);
   }
