@@ -10,7 +10,9 @@ import goniograph.library.Exercise;
 import goniograph.library.Library;
 import goniograph.library.LibraryRead;
 import goniograph.library.Terms;
+import goniograph.library.Version;
 import goniograph.matter.Located;
+import goniograph.register.RegisterReader;
 import goniograph.source.Span;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -24,9 +26,15 @@ import java.util.stream.Stream;
  * Everything that rules look at.
  *
  * @param read the library, and what reading it found
+ * @param poses its poses, solved
  * @param today the day that counts as today
  */
-public record Checked(LibraryRead read, LocalDate today) {
+public record Checked(LibraryRead read, Poses poses, LocalDate today) {
+  /** A library as it was read, its poses solved here. */
+  public static Checked of(LibraryRead read, LocalDate today) {
+    return new Checked(read, Poses.of(read.library()), today);
+  }
+
   /** The library. */
   public Library library() {
     return read.library();
@@ -53,9 +61,16 @@ public record Checked(LibraryRead read, LocalDate today) {
    */
   public boolean readWell(Entry entry) {
     Span matter = entry.common().frontMatter().at();
-    return read.findings().stream()
-        .filter(finding -> finding.level() == Level.ERROR)
-        .noneMatch(finding -> within(finding.at(), matter));
+    return errors().noneMatch(finding -> within(finding.at(), matter));
+  }
+
+  /** Whether a text was read without an error, as {@link #readWell(Entry)}. */
+  public boolean readWell(Version version) {
+    return errors().noneMatch(finding -> finding.at().file().equals(version.file().path()));
+  }
+
+  private Stream<Finding> errors() {
+    return read.findings().stream().filter(finding -> finding.level() == Level.ERROR);
   }
 
   private static boolean within(Span at, Span whole) {
@@ -94,8 +109,12 @@ public record Checked(LibraryRead read, LocalDate today) {
     return Collections.unmodifiableMap(forbidden);
   }
 
-  /** What reading found. */
+  /** What reading the library, its poses and the registers of its entries found. */
   public List<Finding> findings() {
-    return read.findings();
+    Stream<Finding> registers =
+        entries().flatMap(entry -> RegisterReader.entry(entry).findings().stream());
+    return Stream.of(read.findings().stream(), poses.findings().stream(), registers)
+        .flatMap(all -> all)
+        .toList();
   }
 }

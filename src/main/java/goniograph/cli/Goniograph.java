@@ -53,6 +53,10 @@ public final class Goniograph {
   /** Every command; a new one is one line here. */
   private static CommandLine commands(World world) {
     return new CommandLine(new Goniograph())
+        .addSubcommand(new CheckCommand(world))
+        .addSubcommand(new BuildCommand(world))
+        .addSubcommand(new FigureCommand(world))
+        .addSubcommand(new ExplainCommand(world))
         .addSubcommand(
             new CommandLine(new NewCommand())
                 .addSubcommand(new NewExercise(world))

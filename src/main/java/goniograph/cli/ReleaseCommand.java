@@ -57,7 +57,7 @@ final class ReleaseCommand implements Callable<Integer> {
     LibraryRead read = Library.read(files);
     Approvals approvals = Approvals.of(files, read.library(), today);
     approvals.damage().stream().findFirst().ifPresent(ReleaseCommand::refuse);
-    Set<String> faulty = faulty(new Checked(read, today));
+    Set<String> faulty = faulty(Checked.of(read, today));
     Manifest manifest =
         new Releasing(files, approvals.releases())
             .freeze(name, who, today, licences(), approvals.standings(), faulty);

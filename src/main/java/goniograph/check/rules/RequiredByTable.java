@@ -42,7 +42,8 @@ abstract class RequiredByTable implements ExerciseRule {
     Set<String> because = new LinkedHashSet<>();
     Optional<Requirement> fired = Optional.empty();
     for (Rung rung : exercise.rungs()) {
-      for (Derived.Because one : Derived.of(checked.library(), exercise, rung).by(page().name())) {
+      for (Derived.Because one :
+          Derived.of(checked.library(), checked.poses(), exercise, rung).by(page().name())) {
         List<Gap> found = gaps(exercise, rung, one.row(), checked);
         if (!found.isEmpty()) {
           gaps.addAll(found);

@@ -23,7 +23,7 @@ public final class ReviewDue implements Rule {
   private static final RulePage PAGE =
       RulePage.of(
           "review-due",
-          "The day by which the entry must be reviewed is less than 60 days away, or past.",
+          "The day by which the entry must be reviewed is 60 days away or nearer, or past.",
           "What was right two years ago may not be. Past the day sheets carry a band of words; 90"
               + " days past it they are not printed.",
           RulePage.PRACTICE,
@@ -47,7 +47,7 @@ public final class ReviewDue implements Rule {
 
   private Stream<Finding> finding(Entry entry, Located<LocalDate> due, LocalDate today) {
     long left = ChronoUnit.DAYS.between(today, due.value());
-    if (left >= NOTICE_DAYS) {
+    if (left > NOTICE_DAYS) {
       return Stream.empty();
     }
     return Stream.of(

@@ -59,7 +59,9 @@ public final class StopBoxFull implements Rule {
         ? exercise.rungs().stream()
             .map(
                 rung ->
-                    new OnStep(rung.n(), PrintedStatements.of(checked.library(), exercise, rung)))
+                    new OnStep(
+                        rung.n(),
+                        PrintedStatements.of(checked.library(), checked.poses(), exercise, rung)))
         : Stream.of(new OnStep(0, PrintedStatements.of(checked.library(), entry)));
   }
 
