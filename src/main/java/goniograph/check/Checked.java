@@ -11,6 +11,7 @@ import goniograph.library.Library;
 import goniograph.library.LibraryRead;
 import goniograph.library.Terms;
 import goniograph.matter.Located;
+import goniograph.register.RegisterReader;
 import goniograph.source.Span;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -24,9 +25,15 @@ import java.util.stream.Stream;
  * Everything that rules look at.
  *
  * @param read the library, and what reading it found
+ * @param poses its poses, solved
  * @param today the day that counts as today
  */
-public record Checked(LibraryRead read, LocalDate today) {
+public record Checked(LibraryRead read, Poses poses, LocalDate today) {
+  /** A library as it was read, its poses solved here. */
+  public static Checked of(LibraryRead read, LocalDate today) {
+    return new Checked(read, Poses.of(read.library()), today);
+  }
+
   /** The library. */
   public Library library() {
     return read.library();
@@ -66,7 +73,8 @@ public record Checked(LibraryRead read, LocalDate today) {
 
   /** A language of the library, with the digits the clinic prints. */
   public Optional<Language> language(String tag) {
-    return Language.of(tag).map(language -> digits(tag).flatMap(language::withDigits).orElse(language));
+    return Language.of(tag)
+        .map(language -> digits(tag).flatMap(language::withDigits).orElse(language));
   }
 
   private Optional<String> digits(String tag) {
@@ -82,19 +90,23 @@ public record Checked(LibraryRead read, LocalDate today) {
     return Words.of(Language.of(tag).orElse(Language.ENGLISH));
   }
 
-  /** Words that the clinic never prints in a language, and what is written instead, "" if unsaid. */
+  /**
+   * Words that the clinic never prints in a language, and what is written instead, "" if unsaid.
+   */
   public Map<String, String> forbidden(String tag) {
     Map<String, String> forbidden = new TreeMap<>();
     library().terms(tag).map(Terms::forbidden).orElse(List.of()).stream()
         .forEach(
-            one ->
-                forbidden.put(
-                    one.word().value(), one.say().map(Located::value).orElse("")));
+            one -> forbidden.put(one.word().value(), one.say().map(Located::value).orElse("")));
     return Collections.unmodifiableMap(forbidden);
   }
 
-  /** What reading found. */
+  /** What reading the library, its poses and the registers of its entries found. */
   public List<Finding> findings() {
-    return read.findings();
+    Stream<Finding> registers =
+        entries().flatMap(entry -> RegisterReader.entry(entry).findings().stream());
+    return Stream.of(read.findings().stream(), poses.findings().stream(), registers)
+        .flatMap(all -> all)
+        .toList();
   }
 }

@@ -23,9 +23,7 @@ public record Checker(List<Rule> rules) {
   /** All findings in report order: those of reading first made, then those of the rules. */
   public List<Finding> check(Checked checked) {
     Map<Place, Finding> first = new LinkedHashMap<>();
-    Stream.concat(
-            checked.findings().stream(),
-            rules.stream().flatMap(rule -> rule.check(checked)))
+    Stream.concat(checked.findings().stream(), rules.stream().flatMap(rule -> rule.check(checked)))
         .forEach(
             finding ->
                 first.putIfAbsent(

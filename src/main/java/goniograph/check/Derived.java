@@ -31,10 +31,10 @@ public record Derived(List<Because> because) {
   public record Because(Requirement row, String property) {}
 
   /** What follows from an exercise on one step. */
-  public static Derived of(Library library, Exercise exercise, Rung rung) {
+  public static Derived of(Library library, Poses poses, Exercise exercise, Rung rung) {
     return new Derived(
         library.requirements().stream()
-            .flatMap(row -> fired(new Situation(exercise, rung, row)).stream())
+            .flatMap(row -> fired(new Situation(exercise, rung, poses.facts(rung), row)).stream())
             .toList());
   }
 
@@ -43,10 +43,10 @@ public record Derived(List<Because> because) {
   }
 
   /** What follows on any step. */
-  static Set<String> statementsOfAll(Library library, Entry entry) {
+  static Set<String> statementsOfAll(Library library, Poses poses, Entry entry) {
     Set<String> all = new LinkedHashSet<>();
     if (entry instanceof Exercise exercise) {
-      exercise.rungs().forEach(rung -> all.addAll(of(library, exercise, rung).statements()));
+      exercise.rungs().forEach(rung -> all.addAll(of(library, poses, exercise, rung).statements()));
     }
     return all;
   }

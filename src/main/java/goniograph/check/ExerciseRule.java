@@ -14,7 +14,6 @@ public interface ExerciseRule extends Rule {
     return checked
         .exercises()
         .flatMap(
-            exercise ->
-                check(exercise, checked).map(finding -> finding.withEntry(exercise.id())));
+            exercise -> check(exercise, checked).map(finding -> finding.withEntry(exercise.id())));
   }
 }

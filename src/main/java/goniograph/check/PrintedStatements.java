@@ -34,9 +34,9 @@ public record PrintedStatements(Map<Urgency, List<Statement>> byUrgency) {
   }
 
   /** The statements on one step of an exercise. */
-  public static PrintedStatements of(Library library, Exercise exercise, Rung rung) {
-    Set<String> here = Derived.of(library, exercise, rung).statements();
-    Set<String> elsewhere = Derived.statementsOfAll(library, exercise);
+  public static PrintedStatements of(Library library, Poses poses, Exercise exercise, Rung rung) {
+    Set<String> here = Derived.of(library, poses, exercise, rung).statements();
+    Set<String> elsewhere = Derived.statementsOfAll(library, poses, exercise);
     elsewhere.removeAll(here);
     return of(library, exercise, elsewhere);
   }

@@ -11,6 +11,8 @@ import goniograph.library.Vocabulary.Type;
 import goniograph.library.Vocabulary.Vision;
 import goniograph.matter.Located;
 import goniograph.matter.Spellings;
+import goniograph.pose.MomentFacts;
+import goniograph.pose.SceneFacts;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
@@ -123,7 +125,17 @@ public enum Property {
         .stance()
         .map(Located::value)
         .filter(UNSTEADY::contains)
-        .map(stance -> "stance " + Spellings.word(stance));
+        .map(stance -> "stance " + Spellings.word(stance))
+        .or(() -> situation.pose().flatMap(Property::unsteadyFeet));
+  }
+
+  private static Optional<String> unsteadyFeet(SceneFacts pose) {
+    if (pose.standsOnOneFoot()) {
+      return Optional.of("in the figure one foot is off the floor");
+    }
+    return pose.raisesHeels()
+        ? Optional.of("in the figure the heels are raised")
+        : Optional.empty();
   }
 
   private static Optional<String> harderBalance(Situation situation) {
@@ -158,7 +170,18 @@ public enum Property {
     boolean lies = Spellings.word(position).startsWith("lying-");
     return lies
         ? Optional.of("position " + Spellings.word(position))
-        : risesFromASeat(situation);
+        : risesFromASeat(situation).or(() -> leansFar(situation, position));
+  }
+
+  private static Optional<String> leansFar(Situation situation, Position position) {
+    if (!ON_THE_FEET.contains(position)) {
+      return Optional.empty();
+    }
+    return situation
+        .pose()
+        .map(pose -> Math.round(pose.most(MomentFacts::leanDegrees)))
+        .filter(lean -> situation.reaches(BigDecimal.valueOf(lean), "lean"))
+        .map(lean -> "in the figure the trunk leans " + lean + " deg");
   }
 
   private static Optional<String> risesFromASeat(Situation situation) {

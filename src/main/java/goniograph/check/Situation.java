@@ -3,6 +3,7 @@ package goniograph.check;
 import goniograph.library.Exercise;
 import goniograph.library.Requirement;
 import goniograph.library.Rung;
+import goniograph.pose.SceneFacts;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -11,9 +12,10 @@ import java.util.Optional;
  *
  * @param exercise the exercise
  * @param rung the step, with the whole dose and all conditions
+ * @param pose the facts of its pose, if that could be solved
  * @param row the row, which holds the limits
  */
-record Situation(Exercise exercise, Rung rung, Requirement row) {
+record Situation(Exercise exercise, Rung rung, Optional<SceneFacts> pose, Requirement row) {
 
   /** A limit of the row, in its base unit; nothing where the row does not set it. */
   Optional<BigDecimal> limit(String name) {

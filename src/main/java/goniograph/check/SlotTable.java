@@ -20,7 +20,8 @@ public final class SlotTable {
   private static final String HOLD_COUNT = "hold.count";
   private static final Map<String, DoseField> DOSE = dose();
   private static final List<String> SIDE = side();
-  private static final Pattern OF_STEP = Pattern.compile("step\\.([1-9][0-9]?|previous|next)\\.(.+)");
+  private static final Pattern OF_STEP =
+      Pattern.compile("step\\.([1-9][0-9]?|previous|next)\\.(.+)");
   private static final Pattern FORM = Pattern.compile("((?:side|other)[a-z.]*):[a-z-]+");
 
   private SlotTable() {}
@@ -98,7 +99,9 @@ public final class SlotTable {
         .findFirst();
   }
 
-  /** The step a slot names: a number, {@code previous} or {@code next}; none for the printed one. */
+  /**
+   * The step a slot names: a number, {@code previous} or {@code next}; none for the printed one.
+   */
   public static Optional<String> step(String name) {
     Matcher step = OF_STEP.matcher(name);
     return step.matches() ? Optional.of(step.group(1)) : Optional.empty();

@@ -67,11 +67,15 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Checked checked = new Checked(Library.read(common.files()), common.today());
+    Checked checked = Checked.of(Library.read(common.files()), common.today());
     entries.forEach(id -> known(id, checked.ids()));
     List<Finding> all = new Checker(RuleBook.rules()).check(checked);
     List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
-    common.out().print(written(new FindingsReport(common.today(), common.library(), looked(checked), findings)));
+    common
+        .out()
+        .print(
+            written(
+                new FindingsReport(common.today(), common.library(), looked(checked), findings)));
     return findings.stream().anyMatch(finding -> finding.level().compareTo(failOn.level) <= 0)
         ? Exit.FINDINGS
         : Exit.CLEAN;

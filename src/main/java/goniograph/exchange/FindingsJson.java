@@ -8,8 +8,8 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Findings as JSON for programs: {@code {tool, today, library, findings: [...]}}. Files are relative
- * to the library with {@code /}; lines and columns count from 1, columns in code points.
+ * Findings as JSON for programs: {@code {tool, today, library, findings: [...]}}. Files are
+ * relative to the library with {@code /}; lines and columns count from 1, columns in code points.
  */
 public final class FindingsJson {
   private static final JsonMapper MAPPER = JsonMapper.shared();

@@ -13,8 +13,7 @@ import java.util.List;
  * @param entries how many entries were looked at
  * @param findings what was found, in report order
  */
-public record FindingsReport(
-    LocalDate today, String library, int entries, List<Finding> findings) {
+public record FindingsReport(LocalDate today, String library, int entries, List<Finding> findings) {
   /** Name of this program in reports. */
   public static final String TOOL = "goniograph";
 

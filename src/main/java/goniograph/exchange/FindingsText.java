@@ -33,8 +33,11 @@ public final class FindingsText {
 
   private static String head(Finding finding) {
     Span at = finding.at();
-    return String.join(":", finding.level().word() + " " + at.file(), at.line() + "", at.column() + "")
-        + " " + finding.rule() + "\n";
+    return String.join(
+            ":", finding.level().word() + " " + at.file(), at.line() + "", at.column() + "")
+        + " "
+        + finding.rule()
+        + "\n";
   }
 
   private static String line(String label, String text) {

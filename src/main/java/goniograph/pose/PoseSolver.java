@@ -105,10 +105,7 @@ public final class PoseSolver {
       boolean carries =
           pose.frames().stream()
               .flatMap(frame -> pose.contacts(frame).stream())
-              .anyMatch(
-                  c ->
-                      c.target().equals(placed.kind().word())
-                          && c.part().root());
+              .anyMatch(c -> c.target().equals(placed.kind().word()) && c.part().root());
       supports.add(new Support(placed.kind().word(), placed.boxes(), carries));
     }
     return supports;

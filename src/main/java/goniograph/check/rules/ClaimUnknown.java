@@ -22,8 +22,7 @@ public final class ClaimUnknown implements VersionRule {
           "The reviewer could not see what the sentence rests on.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in(
-              ExampleFiles.ADVICE, "[next-morning-test]", "«[next-moring-test]»"));
+          Example.in(ExampleFiles.ADVICE, "[next-morning-test]", "«[next-moring-test]»"));
 
   @Override
   public RulePage page() {

@@ -37,8 +37,7 @@ public final class DoseLimits implements RungRule {
           Acceptance.SIGNED_TABLE,
           Example.in(
               ExampleFiles.HEEL_TO_TOE, "    - { n: 2, hold: 30 s,", "    - { n: 2, hold: «90 s»,"),
-          Example.in(
-              ExampleFiles.BAND, "days_per_week: 3, rest", "days_per_week: «5», rest")
+          Example.in(ExampleFiles.BAND, "days_per_week: 3, rest", "days_per_week: «5», rest")
               .where(ExampleFiles.BAND, ", rest_day_between: true", ""));
 
   @Override
@@ -68,13 +67,13 @@ public final class DoseLimits implements RungRule {
     Span at = place(limit.field().value(), rung);
     String what = what(limit, value.get(), exercise);
     if (outside(limit.limit().value(), value.get())) {
-      return Optional.of(cited(error(at, what, mend(limit.limit().value())), limit, rung, value.get()));
+      return Optional.of(
+          cited(error(at, what, mend(limit.limit().value())), limit, rung, value.get()));
     }
     return limit
         .warn()
         .filter(edge -> outside(edge.value(), value.get()))
-        .map(
-            edge -> cited(warning(at, what, mend(edge.value())), limit, rung, value.get()));
+        .map(edge -> cited(warning(at, what, mend(edge.value())), limit, rung, value.get()));
   }
 
   private static Finding cited(Finding finding, DoseLimit limit, Rung rung, BigDecimal value) {

@@ -20,7 +20,8 @@ final class EntryPages {
             "The source-language file of an entry does not begin with front matter.",
             "Dose and safety stand there; without them there is no sheet.",
             Example.in(
-                    "content/exercises/kn-bend/en.md", "---\nschema: entry/1\n---\n# Knee bend\n",
+                    "content/exercises/kn-bend/en.md",
+                    "---\nschema: entry/1\n---\n# Knee bend\n",
                     "«»# Knee bend\n")
                 .insteadOf("")),
         page(
@@ -41,10 +42,7 @@ final class EntryPages {
             "A text lacks a section that a sheet has a place for: `why`, `do`, `feel`, `easier`,"
                 + " `landmark`, and `harder` where there is no ladder.",
             "The patient looks for it.",
-            Example.in(
-                    CHAIR_RISE,
-                    "# Chair rise\n",
-                    "# «Chair rise»\n")
+            Example.in(CHAIR_RISE, "# Chair rise\n", "# «Chair rise»\n")
                 .where(CHAIR_RISE, "## landmark\nnose over your toes\n", "")),
         page(
             "section-unknown",
@@ -60,8 +58,7 @@ final class EntryPages {
             "lies-on-missing",
             "A lying or kneeling body, and nothing says what carries it.",
             "From the floor one must get up again; from a bed that is easier.",
-            Example.in(
-                CHAIR_RISE, "position: sitting\n", "position: «lying-on-back»\n")),
+            Example.in(CHAIR_RISE, "position: sitting\n", "position: «lying-on-back»\n")),
         page(
             "ladder-order",
             "The steps of a ladder are not numbered 1, 2, 3 …, or it starts on a step that is not"
@@ -73,9 +70,7 @@ final class EntryPages {
             "A field stands in `dose` and again in a step of the ladder.",
             "One number has one home; of two, one is forgotten at the next change.",
             Example.in(
-                HEEL_TO_TOE,
-                "    - { n: 1, hold: 20 s,",
-                "    - { n: 1, reps: «3», hold: 20 s,")));
+                HEEL_TO_TOE, "    - { n: 1, hold: 20 s,", "    - { n: 1, reps: «3», hold: 20 s,")));
   }
 
   private static RulePage page(String name, String what, String why, Example example) {

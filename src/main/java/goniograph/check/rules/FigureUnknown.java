@@ -20,8 +20,7 @@ public final class FigureUnknown implements RungRule {
           "Patients go by the drawing; without it the sheet is not made.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in(
-              ExampleFiles.CHAIR_RISE, "figure: hp-chair-rise", "figure: «hp-chair-rose»"));
+          Example.in(ExampleFiles.CHAIR_RISE, "figure: hp-chair-rise", "figure: «hp-chair-rose»"));
 
   @Override
   public RulePage page() {

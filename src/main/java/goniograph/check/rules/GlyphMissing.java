@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 
 /** A character that no font of the sheet can draw. */
 public final class GlyphMissing implements Rule {
-  private static final FaceOrder FACES = FaceOrder.of(Family.LATIN, Weight.REGULAR);
+  private static final FaceOrder FACES = FaceOrder.of(Family.LATIN, Weight.REGULAR, "en");
 
   private static final RulePage PAGE =
       RulePage.of(
@@ -44,10 +44,8 @@ public final class GlyphMissing implements Rule {
   public Stream<Finding> check(Checked checked) {
     Stream<Finding> texts =
         checked.entries().flatMap(entry -> texts(entry).map(f -> f.withEntry(entry.id())));
-    Stream<Finding> statements =
-        checked.library().statements().stream().flatMap(this::statement);
-    Stream<Finding> phrases =
-        checked.library().phrases().values().stream().flatMap(this::phrases);
+    Stream<Finding> statements = checked.library().statements().stream().flatMap(this::statement);
+    Stream<Finding> phrases = checked.library().phrases().values().stream().flatMap(this::phrases);
     return Stream.of(texts, statements, phrases).flatMap(all -> all);
   }
 

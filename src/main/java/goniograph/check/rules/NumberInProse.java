@@ -34,7 +34,9 @@ public final class NumberInProse implements VersionRule {
           RulePage.HOUSE,
           Acceptance.AUTHOR,
           Example.in(
-              ExampleFiles.HEEL_TO_TOE, "Step apart. Rest {relax}.", "Step apart. Rest «30» seconds."),
+              ExampleFiles.HEEL_TO_TOE,
+              "Step apart. Rest {relax}.",
+              "Step apart. Rest «30» seconds."),
           Example.in(
               ExampleFiles.HEEL_TO_TOE,
               "Step apart. Rest {relax}.",
@@ -62,8 +64,7 @@ public final class NumberInProse implements VersionRule {
         : List.of();
   }
 
-  private Finding finding(
-      DoseNumbers.Found found, Piece piece, Version version, List<Dose> doses) {
+  private Finding finding(DoseNumbers.Found found, Piece piece, Version version, List<Dose> doses) {
     Span at = Places.within(version.file(), piece, found.from(), found.to());
     String typed = piece.text().substring(found.from(), found.to());
     List<DoseField> fields = fields(found.counts());
@@ -96,14 +97,12 @@ public final class NumberInProse implements VersionRule {
   }
 
   private static boolean says(DoseField field, DoseNumbers.Found found, List<Dose> doses) {
-    BigDecimal unit =
-        Unit.ofCode(found.counts()).map(Unit::inBase).orElse(BigDecimal.ONE);
+    BigDecimal unit = Unit.ofCode(found.counts()).map(Unit::inBase).orElse(BigDecimal.ONE);
     boolean amount = doses.stream().anyMatch(dose -> dose.amount(field).isPresent());
     BigDecimal factor = amount ? unit : BigDecimal.ONE;
     List<BigDecimal> values = values(field, doses);
     return Stream.concat(Stream.of(found.value()), found.upTo().stream())
-        .allMatch(
-            typed -> values.stream().anyMatch(v -> v.compareTo(typed.multiply(factor)) == 0));
+        .allMatch(typed -> values.stream().anyMatch(v -> v.compareTo(typed.multiply(factor)) == 0));
   }
 
   private static List<BigDecimal> values(DoseField field, List<Dose> doses) {

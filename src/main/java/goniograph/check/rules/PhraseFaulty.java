@@ -59,8 +59,7 @@ public final class PhraseFaulty implements Rule {
     Map<String, List<PhraseProblem>> byPhrase =
         phrases.problems().stream()
             .collect(
-                Collectors.groupingBy(
-                    PhraseProblem::id, LinkedHashMap::new, Collectors.toList()));
+                Collectors.groupingBy(PhraseProblem::id, LinkedHashMap::new, Collectors.toList()));
     return byPhrase.entrySet().stream()
         .flatMap(
             entry ->
@@ -74,11 +73,9 @@ public final class PhraseFaulty implements Rule {
       String id, Located<String> text, List<PhraseProblem> problems, Phrases phrases) {
     String what =
         problems.stream().map(PhraseFaulty::what).distinct().collect(Collectors.joining(" "));
-    List<String> forms =
-        PluralForms.of(phrases.language()).required().stream().sorted().toList();
+    List<String> forms = PluralForms.of(phrases.language()).required().stream().sorted().toList();
     boolean plural =
-        problems.stream()
-            .anyMatch(one -> one.kind() == PhraseProblem.Kind.PLURAL_FORM_MISSING);
+        problems.stream().anyMatch(one -> one.kind() == PhraseProblem.Kind.PLURAL_FORM_MISSING);
     return error(
         text.at(),
         "Phrase `" + id + "`: " + what,
@@ -90,8 +87,7 @@ public final class PhraseFaulty implements Rule {
   private static String what(PhraseProblem problem) {
     return switch (problem.kind()) {
       case PLURAL_FORM_MISSING -> "the plural form `" + problem.detail() + "` is missing.";
-      case ARGUMENT_KIND ->
-          "`{" + problem.detail() + "}` is of a kind that no sheet fills in.";
+      case ARGUMENT_KIND -> "`{" + problem.detail() + "}` is of a kind that no sheet fills in.";
       default -> "it is no message: " + firstLine(problem.detail()) + ".";
     };
   }

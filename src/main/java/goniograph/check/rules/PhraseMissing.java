@@ -70,9 +70,7 @@ public final class PhraseMissing implements Rule {
                         entry.getValue().at(),
                         References.what("phrase", entry.getKey(), source.messages().keySet()),
                         References.mend(
-                            entry.getKey(),
-                            source.messages().keySet(),
-                            "take the line out")));
+                            entry.getKey(), source.messages().keySet(), "take the line out")));
     return Stream.concat(lacking, invented).map(finding -> finding.withLanguage(language));
   }
 }

@@ -106,8 +106,7 @@ public final class PhraseUnknown implements ExerciseRule {
         known);
   }
 
-  private Stream<Finding> unknown(
-      Stream<Located<String>> ids, Group group, PhraseSource phrases) {
+  private Stream<Finding> unknown(Stream<Located<String>> ids, Group group, PhraseSource phrases) {
     return unknown(ids, group.kind(), group.ids(phrases));
   }
 

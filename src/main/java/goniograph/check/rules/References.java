@@ -17,6 +17,10 @@ final class References {
   static String mend(String typed, Collection<String> known, String otherwise) {
     return Nearest.of(typed, known)
         .map(near -> "Write `" + near + "`, or " + otherwise + ".")
-        .orElseGet(() -> otherwise.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + otherwise.substring(1) + ".");
+        .orElseGet(
+            () ->
+                otherwise.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                    + otherwise.substring(1)
+                    + ".");
   }
 }

@@ -43,7 +43,7 @@ abstract class RequiredByTable implements ExerciseRule {
     Optional<Requirement> fired = Optional.empty();
     for (Rung rung : exercise.rungs()) {
       for (Derived.Because one :
-          Derived.of(checked.library(), exercise, rung).by(page().name())) {
+          Derived.of(checked.library(), checked.poses(), exercise, rung).by(page().name())) {
         List<Gap> found = gaps(exercise, rung, one.row(), checked);
         if (!found.isEmpty()) {
           gaps.addAll(found);
@@ -58,8 +58,7 @@ abstract class RequiredByTable implements ExerciseRule {
     return fired.map(row -> finding(exercise, gaps, because, row)).stream();
   }
 
-  private Finding finding(
-      Exercise exercise, Set<Gap> gaps, Set<String> because, Requirement row) {
+  private Finding finding(Exercise exercise, Set<Gap> gaps, Set<String> because, Requirement row) {
     return error(
             place(exercise),
             gaps.stream().map(Gap::what).distinct().collect(Collectors.joining(" ")),
@@ -92,7 +91,9 @@ abstract class RequiredByTable implements ExerciseRule {
       gaps.add(
           new Gap(
               "Nothing says what to do for patients with " + Words.listed(tags) + ".",
-              "Add to `precautions`: `{ tag: " + tags.get(0) + ", action: leave-out }`, or adapt."));
+              "Add to `precautions`: `{ tag: "
+                  + tags.get(0)
+                  + ", action: leave-out }`, or adapt."));
     }
     supervision(rung, row).ifPresent(gaps::add);
     more(exercise, rung, row, checked).forEach(gaps::add);

@@ -27,9 +27,9 @@ public final class RestDay implements RungRule {
           "Arithmetic of the week",
           Acceptance.NOBODY,
           Example.in(
-              ExampleFiles.BAND,
-              "days_per_week: 3, rest_day_between: true",
-              "days_per_week: «4», rest_day_between: true")
+                  ExampleFiles.BAND,
+                  "days_per_week: 3, rest_day_between: true",
+                  "days_per_week: «4», rest_day_between: true")
               .where(ExampleFiles.BAND, "  effort: 4..5\n", "  effort: 3..4\n"));
 
   @Override

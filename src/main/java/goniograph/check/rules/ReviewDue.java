@@ -23,15 +23,13 @@ public final class ReviewDue implements Rule {
   private static final RulePage PAGE =
       RulePage.of(
           "review-due",
-          "The day by which the entry must be reviewed is less than 60 days away, or past.",
+          "The day by which the entry must be reviewed is 60 days away or nearer, or past.",
           "What was right two years ago may not be. Past the day sheets carry a band of words; 90"
               + " days past it they are not printed.",
           RulePage.PRACTICE,
           Acceptance.CLINICIAN,
           Example.in(
-              ExampleFiles.CHAIR_RISE,
-              "review_due: 2027-05-31",
-              "review_due: «2027-01-10»"));
+              ExampleFiles.CHAIR_RISE, "review_due: 2027-05-31", "review_due: «2027-01-10»"));
 
   @Override
   public RulePage page() {
@@ -44,13 +42,12 @@ public final class ReviewDue implements Rule {
         .entries()
         .flatMap(
             entry ->
-                entry.reviewDue().stream()
-                    .flatMap(due -> finding(entry, due, checked.today())));
+                entry.reviewDue().stream().flatMap(due -> finding(entry, due, checked.today())));
   }
 
   private Stream<Finding> finding(Entry entry, Located<LocalDate> due, LocalDate today) {
     long left = ChronoUnit.DAYS.between(today, due.value());
-    if (left >= NOTICE_DAYS) {
+    if (left > NOTICE_DAYS) {
       return Stream.empty();
     }
     return Stream.of(

@@ -40,7 +40,16 @@ public final class RuleBook {
           new PhraseFaulty(),
           new PhraseMissing(),
           new StatementTranslation(),
-          new GlyphMissing());
+          new GlyphMissing(),
+          new SlotsDiffer(),
+          new PieceMissing(),
+          new PieceStale(),
+          new PosePosition(),
+          new PoseContactMissed(),
+          new PoseBelowFloor(),
+          new PoseRangeOfMotion(),
+          new PoseEntryRange(),
+          new PoseAngleChanged());
 
   private static final List<RulePage> READING =
       Stream.of(
@@ -49,7 +58,8 @@ public final class RuleBook {
               QuantityPages.all(),
               EntryPages.all(),
               TextPages.all(),
-              LibraryPages.all())
+              LibraryPages.all(),
+              PosePages.all())
           .flatMap(List::stream)
           .toList();
 

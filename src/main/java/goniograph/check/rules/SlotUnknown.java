@@ -41,9 +41,7 @@ public final class SlotUnknown implements VersionRule {
 
   private Finding finding(Inline.Slot slot) {
     return error(
-        slot.at(),
-        "`{" + slot.name() + "}` is not a slot" + hint(slot.name()),
-        mend(slot.name()));
+        slot.at(), "`{" + slot.name() + "}` is not a slot" + hint(slot.name()), mend(slot.name()));
   }
 
   private static String hint(String name) {

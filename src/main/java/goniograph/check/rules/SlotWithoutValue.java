@@ -24,8 +24,7 @@ public final class SlotWithoutValue implements RungRule {
           "The sentence would have a hole where the patient looks for a number.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in(
-              ExampleFiles.CHAIR_RISE, "Take {tempo.lower}.", "Wait for «{hold}»."));
+          Example.in(ExampleFiles.CHAIR_RISE, "Take {tempo.lower}.", "Wait for «{hold}»."));
 
   @Override
   public RulePage page() {
@@ -64,8 +63,7 @@ public final class SlotWithoutValue implements RungRule {
         : Optional.empty();
   }
 
-  private static Optional<String> dose(
-      String name, DoseField field, Exercise exercise, Rung rung) {
+  private static Optional<String> dose(String name, DoseField field, Exercise exercise, Rung rung) {
     Optional<String> step = SlotTable.step(name);
     if (step.isEmpty()) {
       return lacks(rung, field);

@@ -26,7 +26,6 @@ public final class StatementTranslation implements Rule {
           RulePage.HOUSE,
           Acceptance.NOBODY,
           Example.in(
-              
               ExampleFiles.STATEMENTS_ARABIC,
               "s-pain-ease:    { text: \"ألم حتى {pain.during_max} من 10: تابع.",
               "s-pain-ease:    { text: «\"ألم حتى 3 من 10: تابع."));
@@ -64,7 +63,10 @@ public final class StatementTranslation implements Rule {
 
   private Stream<Finding> slots(Library library, String language) {
     return library.statements().stream()
-        .flatMap(statement -> statement.text(language).stream().flatMap(text -> slots(statement, language, text)));
+        .flatMap(
+            statement ->
+                statement.text(language).stream()
+                    .flatMap(text -> slots(statement, language, text)));
   }
 
   private Stream<Finding> slots(Statement statement, String language, Located<String> text) {
@@ -75,8 +77,13 @@ public final class StatementTranslation implements Rule {
         : Stream.of(
             error(
                 text.at(),
-                "`" + statement.id().value() + "` has the slots " + listed(here) + ", its source "
-                    + listed(source) + ".",
+                "`"
+                    + statement.id().value()
+                    + "` has the slots "
+                    + listed(here)
+                    + ", its source "
+                    + listed(source)
+                    + ".",
                 "Write each slot of the source once, where the sentence needs it."));
   }
 

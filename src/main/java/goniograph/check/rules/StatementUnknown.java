@@ -24,11 +24,9 @@ public final class StatementUnknown implements Rule {
           "The safety sentence that was meant would be missing from the sheet.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in(
-              ExampleFiles.CHAIR_RISE, "s-dizzy-stop, s-chest,", "s-dizzy-stop, «s-chst»,"),
+          Example.in(ExampleFiles.CHAIR_RISE, "s-dizzy-stop, s-chest,", "s-dizzy-stop, «s-chst»,"),
           Example.in(ExampleFiles.BAND, "6. {s-breathe}", "6. «{s-brethe}»"),
-          Example.in(
-              ExampleFiles.STATEMENTS_ARABIC, "s-breathe:", "«s-breath»:"));
+          Example.in(ExampleFiles.STATEMENTS_ARABIC, "s-breathe:", "«s-breath»:"));
 
   @Override
   public RulePage page() {

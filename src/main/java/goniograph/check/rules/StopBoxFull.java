@@ -60,7 +60,8 @@ public final class StopBoxFull implements Rule {
             .map(
                 rung ->
                     new OnStep(
-                        rung.n(), PrintedStatements.of(checked.library(), exercise, rung)))
+                        rung.n(),
+                        PrintedStatements.of(checked.library(), checked.poses(), exercise, rung)))
         : Stream.of(new OnStep(0, PrintedStatements.of(checked.library(), entry)));
   }
 

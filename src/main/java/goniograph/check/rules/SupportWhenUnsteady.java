@@ -10,6 +10,7 @@ import goniograph.library.Requirement;
 import goniograph.library.Rung;
 import goniograph.library.Support;
 import goniograph.matter.Located;
+import goniograph.pose.SceneFacts;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -44,20 +45,43 @@ public final class SupportWhenUnsteady extends RequiredByTable {
               "No support is named.",
               "Add `support: { object: kitchen-counter, reach: ..15 cm, … }`."));
     }
-    return reach(support, row).stream();
+    return Stream.concat(
+        reach(support, row).stream(),
+        checked.poses().facts(rung).flatMap(facts -> drawn(facts, row)).stream());
+  }
+
+  /** What the figure shows: something to hold within reach of trunk and legs. */
+  private static Optional<Gap> drawn(SceneFacts facts, Requirement row) {
+    Optional<BigDecimal> most = most(row);
+    Optional<Double> nearest = facts.supportDistanceCm().values().stream().min(Double::compare);
+    return most.filter(
+            limit -> nearest.filter(cm -> Math.round(cm) <= limit.doubleValue()).isEmpty())
+        .map(
+            limit ->
+                new Gap(
+                    nearest
+                        .map(cm -> "The figure shows its support " + Math.round(cm) + " cm away.")
+                        .orElse("The figure shows nothing to hold."),
+                    "Give the pose a support within " + limit.toPlainString() + " cm."));
+  }
+
+  private static Optional<BigDecimal> most(Requirement row) {
+    return Optional.ofNullable(row.numbers().get(REACH)).map(Requirement.Number::inBase);
   }
 
   private static Optional<Gap> reach(Support support, Requirement row) {
-    Optional<BigDecimal> most =
-        Optional.ofNullable(row.numbers().get(REACH)).map(Requirement.Number::inBase);
+    Optional<BigDecimal> most = most(row);
     Optional<Quantity> given = support.reach().map(Located::value).flatMap(Range::high);
     return most.filter(
             limit -> given.filter(reach -> reach.inBase().compareTo(limit) <= 0).isEmpty())
         .map(
             limit ->
                 new Gap(
-                    "The support may stand " + given.map(Quantity::toString).orElse("anywhere")
-                        + ", not within " + limit.toPlainString() + " cm.",
+                    "The support may stand "
+                        + given.map(Quantity::toString).orElse("anywhere")
+                        + ", not within "
+                        + limit.toPlainString()
+                        + " cm.",
                     "Write `reach: .." + limit.toPlainString() + " cm` in `support`."));
   }
 }

@@ -22,8 +22,7 @@ final class TextPages {
             "text-title-missing",
             "A text has no line `# Title`.",
             "Patient and therapist find the sheet again by its title.",
-            Example.in(
-                CHAIR_RISE_ARABIC, "# النهوض عن الكرسي\n", "«»")),
+            Example.in(CHAIR_RISE_ARABIC, "# النهوض عن الكرسي\n", "«»")),
         page(
             "text-structure",
             "A heading, list or paragraph stands where a sheet has no place for it.",
@@ -38,8 +37,7 @@ final class TextPages {
             "text-image",
             "An image in the text.",
             "Figures are drawn from poses, so that they agree with the dose and the words.",
-            Example.in(
-                CHAIR_RISE, "nose over your toes\n", "«![nose over toes](lean.png)»\n")
+            Example.in(CHAIR_RISE, "nose over your toes\n", "«![nose over toes](lean.png)»\n")
                 .insteadOf("nose over your toes\n")),
         page(
             "text-link",

@@ -51,8 +51,7 @@ public final class WakingHours implements RungRule {
                     dose.at(DoseField.GAP).orElse(rung.at()),
                     perDay + " sessions with " + gap.get() + " between them do not fit into a day.",
                     "Lower `per_day`, or write a shorter `gap`: " + most(perDay) + " at most.")
-                .withBecause(
-                    Words.onStep(rung.n(), "per_day " + perDay + ", gap " + gap.get())));
+                .withBecause(Words.onStep(rung.n(), "per_day " + perDay + ", gap " + gap.get())));
   }
 
   private static String most(int perDay) {

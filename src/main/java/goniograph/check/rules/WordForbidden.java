@@ -47,8 +47,7 @@ public final class WordForbidden implements VersionRule {
     all.addAll(words.ambiguous());
     WordFinder finder = WordFinder.of(words, all);
     Stream<Finding> title =
-        version.body().title().stream()
-            .flatMap(piece -> in(piece, "", version, finder, forbidden));
+        version.body().title().stream().flatMap(piece -> in(piece, "", version, finder, forbidden));
     return Stream.concat(
         title,
         version.body().sections().stream()

@@ -52,8 +52,7 @@ final class YamlPages {
             "yaml-yes-no",
             "One of the bare words yes, no, on, off, y or n as a value.",
             "Some readers take them for true or false and others for text.",
-            Example.in(
-                HEEL_TO_TOE, "ask_at_print: false", "ask_at_print: «no»")),
+            Example.in(HEEL_TO_TOE, "ask_at_print: false", "ask_at_print: «no»")),
         page(
             "yaml-duplicate-key",
             "A key stands twice in one map.",
@@ -64,9 +63,9 @@ final class YamlPages {
             "The front matter begins with a line `---` and never ends.",
             "Nobody can tell where the dose ends and the text begins.",
             Example.in(
-                BAND,
-                "---\nschema: entry/1\nid: sh-row-band",
-                "«---»\nschema: entry/1\nid: sh-row-band")
+                    BAND,
+                    "---\nschema: entry/1\nid: sh-row-band",
+                    "«---»\nschema: entry/1\nid: sh-row-band")
                 .where(BAND, "review_due: 2027-09-30\n---\n", "review_due: 2027-09-30\n")));
   }
 

@@ -17,10 +17,11 @@ import java.util.List;
  */
 final class ExampleLibrary {
   static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-  private static final Files OWN = DiskFiles.at(Path.of("src/test/resources/goniograph/check/library"));
+  private static final Files OWN =
+      DiskFiles.at(Path.of("src/test/resources/goniograph/check/library"));
   private static final Files DEMO = DiskFiles.at(Path.of("."));
   private static final List<String> OF_THE_DEMO =
-      List.of("shared/phrases", "shared/statements", "shared/terms", "figures");
+      List.of("shared/phrases", "shared/statements", "shared/terms");
 
   private ExampleLibrary() {}
 
@@ -43,8 +44,7 @@ final class ExampleLibrary {
     String text = text(files, edit.file());
     int at = text.indexOf(edit.from());
     if (at < 0 || !edit.from().isEmpty() && text.indexOf(edit.from(), at + 1) >= 0) {
-      throw new AssertionError(
-          "must stand exactly once in " + edit.file() + ": " + edit.from());
+      throw new AssertionError("must stand exactly once in " + edit.file() + ": " + edit.from());
     }
     return text.substring(0, at) + edit.to() + text.substring(at + edit.from().length());
   }
@@ -54,6 +54,6 @@ final class ExampleLibrary {
   }
 
   static Checked checked(Files files) {
-    return new Checked(Library.read(files), TODAY);
+    return Checked.of(Library.read(files), TODAY);
   }
 }

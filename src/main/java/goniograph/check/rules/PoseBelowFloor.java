@@ -1,0 +1,58 @@
+package goniograph.check.rules;
+
+import goniograph.check.Acceptance;
+import goniograph.check.Example;
+import goniograph.check.PoseRule;
+import goniograph.check.RulePage;
+import goniograph.finding.Finding;
+import goniograph.library.Exercise;
+import goniograph.pose.MomentFacts;
+import goniograph.pose.PoseFile;
+import goniograph.pose.Solved;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** A part of the body below the floor. */
+public final class PoseBelowFloor implements PoseRule {
+  private static final double MOST_CM = 1;
+
+  private static final RulePage PAGE =
+      RulePage.of(
+          "pose-below-floor",
+          "At some moment of the movement a part of the body is more than 1 cm below the floor.",
+          "Nobody can do what the drawing shows.",
+          RulePage.HOUSE,
+          Acceptance.NOBODY,
+          Example.in(
+                  "figures/ba-heel-toe-stand.yaml",
+                  "pose: ba-heel-toe-stand",
+                  "pose: «ba-heel-toe-stand»")
+              .where(
+                  "figures/ba-heel-toe-stand.yaml",
+                  "contacts: [feet on floor, left fingertips on counter]",
+                  "contacts: [left fingertips on counter]"));
+
+  @Override
+  public RulePage page() {
+    return PAGE;
+  }
+
+  @Override
+  public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
+    return solved.facts().all().stream()
+        .max(Comparator.comparingDouble(MomentFacts::belowFloorCm))
+        .filter(moment -> moment.belowFloorCm() > MOST_CM)
+        .map(
+            moment ->
+                error(
+                    pose.at(),
+                    String.format(
+                        Locale.ROOT,
+                        "The %s is %.1f cm below the floor.",
+                        moment.deepest(),
+                        moment.belowFloorCm()),
+                    "Add a contact such as `feet on floor`, or change the angles."))
+        .stream();
+  }
+}

@@ -1,0 +1,101 @@
+package goniograph.check.rules;
+
+import goniograph.check.Acceptance;
+import goniograph.check.Example;
+import goniograph.check.RulePage;
+import java.util.List;
+
+/** What reading pose files finds. */
+final class PosePages {
+  private static final String ROW = "figures/sh-row-band.yaml";
+  private static final String RISE = "figures/hp-chair-rise.yaml";
+  private static final String HEEL = "figures/ba-heel-toe-stand.yaml";
+  private static final String UNKNOWN =
+      "A word that is not understood would be left out of the drawing without a word.";
+
+  private PosePages() {}
+
+  static List<RulePage> all() {
+    return List.of(
+        page(
+            "pose-name",
+            "The `pose` of a file is not the file's name.",
+            "One thing with two names is looked up under the wrong one.",
+            Example.in(HEEL, "pose: ba-heel-toe-stand", "pose: «ba-toe-heel-stand»")),
+        page(
+            "pose-joint-unknown",
+            "A joint that bodies here do not have; the nearest is offered.",
+            UNKNOWN,
+            Example.in(HEEL, "  elbow left:", "  «elbo» left:")),
+        page(
+            "pose-joint-side",
+            "A joint of a limb without its side, or a joint of the trunk with one.",
+            "Nobody can tell which arm was meant.",
+            Example.in(HEEL, "  elbow left:", "  «elbow»:")),
+        page(
+            "pose-movement-unknown",
+            "A movement that the joint does not make; the nearest is offered.",
+            UNKNOWN,
+            Example.in(HEEL, "elbow left: flexion 42", "elbow left: «flexon» 42")),
+        page(
+            "pose-angle-number",
+            "A movement without its number.",
+            UNKNOWN,
+            Example.in(HEEL, "elbow left: flexion 42", "elbow left: «flexion»")),
+        page(
+            "pose-contact-grammar",
+            "A contact that does not say what touches what.",
+            UNKNOWN,
+            Example.in(HEEL, "contacts: [feet on floor,", "contacts: [«feet floor»,")),
+        page(
+            "pose-contact-part",
+            "A part of the body that cannot touch; the nearest is offered.",
+            UNKNOWN,
+            Example.in(HEEL, "left fingertips on counter", "«left fingrtips» on counter")),
+        page(
+            "pose-contact-target",
+            "A contact with something that is not in the pose; the nearest is offered.",
+            UNKNOWN,
+            Example.in(HEEL, "left fingertips on counter", "left fingertips on «countr»")),
+        page(
+            "pose-support-unknown",
+            "A support that is not known; the nearest is offered.",
+            UNKNOWN,
+            Example.in(
+                RISE,
+                "supports: {chair: {height: 45}}",
+                "supports: {«stool»: {height: 45}, chair: {}}")),
+        page(
+            "pose-length",
+            "A length in a pose file that is not a number of centimetres.",
+            "Pose files have one unit for lengths, so none is written.",
+            Example.in(RISE, "{height: 45}", "{height: «45cm»}")),
+        page(
+            "pose-mark-unknown",
+            "A mark that is not known; the nearest is offered.",
+            UNKNOWN,
+            Example.in(HEEL, "marks: [balance]", "marks: [«balanse»]")),
+        page(
+            "pose-moving-unknown",
+            "A moving part that is not known; the nearest is offered.",
+            UNKNOWN,
+            Example.in(ROW, "moving: [right arm, left arm]", "moving: [right arm, «left arms»]")),
+        page(
+            "pose-camera",
+            "A camera without its two numbers, yaw and elevation.",
+            "The drawing would be seen from nowhere.",
+            Example.in(HEEL, "view: side\n", "camera: «[14]»\n")),
+        page(
+            "pose-frame-alone",
+            "A pose with a start and no end, or an end and no start.",
+            "A movement has two ends.",
+            Example.in(
+                ROW,
+                "start: {shoulder both: flexion 45, elbow both: flexion 15}\nend:",
+                "end: «»")));
+  }
+
+  private static RulePage page(String name, String what, String why, Example example) {
+    return RulePage.of(name, what, why, RulePage.HOUSE, Acceptance.NOBODY, example);
+  }
+}

@@ -1,0 +1,78 @@
+package goniograph.check.rules;
+
+import goniograph.body.AgeGroup;
+import goniograph.check.Acceptance;
+import goniograph.check.Example;
+import goniograph.check.PoseRule;
+import goniograph.check.RulePage;
+import goniograph.finding.Finding;
+import goniograph.library.Audience;
+import goniograph.library.Exercise;
+import goniograph.library.Vocabulary;
+import goniograph.pose.PoseFile;
+import goniograph.pose.RangeBreach;
+import goniograph.pose.Solved;
+import java.util.stream.Stream;
+
+/** A joint that bends further than joints do. */
+public final class PoseRangeOfMotion implements PoseRule {
+  private static final RulePage PAGE =
+      RulePage.of(
+          "pose-range-of-motion",
+          "At some moment of the solved movement a joint is outside the norms of its age group (a"
+              + " warning) or outside the hard limits (an error).",
+          "Few patients, or none, can do what the drawing shows.",
+          "Norkin and White, Measurement of Joint Motion, Table A.1; Soucie 2011; the hard limits are"
+              + " common practice",
+          Acceptance.CLINICIAN,
+          Example.in(
+                  "figures/ba-heel-toe-stand.yaml",
+                  "pose: ba-heel-toe-stand",
+                  "pose: «ba-heel-toe-stand»")
+              .where(
+                  "figures/ba-heel-toe-stand.yaml",
+                  "elbow left: flexion 42",
+                  "elbow left: flexion 42\n  elbow right: flexion 175"));
+
+  @Override
+  public RulePage page() {
+    return PAGE;
+  }
+
+  @Override
+  public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
+    return solved.facts().breaches(age(exercise)).stream().map(breach -> finding(breach, pose));
+  }
+
+  private static AgeGroup age(Exercise exercise) {
+    return exercise
+        .audience()
+        .map(one -> one.value())
+        .map(Audience::group)
+        .filter(group -> group == Vocabulary.AgeGroup.OLDER)
+        .map(group -> AgeGroup.OLDER)
+        .orElse(AgeGroup.ADULT);
+  }
+
+  private Finding finding(RangeBreach breach, PoseFile pose) {
+    String what =
+        "`"
+            + breach.freedom().jointWords()
+            + "` reaches "
+            + Angles.words(breach.freedom(), breach.value())
+            + ", "
+            + (breach.hard() ? "the limit" : "the norm")
+            + " is "
+            + Angles.words(breach.freedom(), breach.range().low())
+            + " to "
+            + Angles.words(breach.freedom(), breach.range().high())
+            + ".";
+    String mend = "Change the typed angles, or the contact that bends the joint.";
+    Finding finding = breach.hard() ? error(pose.at(), what, mend) : warning(pose.at(), what, mend);
+    return finding.withBecause(frame(breach.frame())).withSource(breach.range().source());
+  }
+
+  private static String frame(String name) {
+    return name.isEmpty() ? "between two key frames" : "frame " + name;
+  }
+}
