@@ -2,8 +2,12 @@ package goniograph.dose;
 
 import goniograph.dose.Fault.Kind;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -16,6 +20,8 @@ final class Misspelling {
   private static final int ROUNDS = 8;
   private static final int LONGEST_QUOTED = 40;
 
+  private static final Map<Measure, Misspelling> OF_QUANTITY = tables();
+
   private final List<Repair> repairs;
   private final List<String> examples;
 
@@ -25,7 +31,16 @@ final class Misspelling {
   }
 
   static Misspelling ofQuantity(Measure measure) {
-    return new Misspelling(Repairs.ofQuantity(measure), List.of(measure.example()));
+    return Objects.requireNonNull(OF_QUANTITY.get(measure));
+  }
+
+  private static Map<Measure, Misspelling> tables() {
+    Map<Measure, Misspelling> tables = new EnumMap<>(Measure.class);
+    for (Measure measure : Measure.values()) {
+      Misspelling table = new Misspelling(Repairs.ofQuantity(measure), List.of(measure.example()));
+      tables.put(measure, table);
+    }
+    return Collections.unmodifiableMap(tables);
   }
 
   static Misspelling ofCount(String example) {

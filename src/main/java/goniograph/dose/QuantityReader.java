@@ -15,11 +15,9 @@ final class QuantityReader {
   private static final int DECIMALS = 3;
 
   private final Measure measure;
-  private final Misspelling misspelling;
 
   QuantityReader(Measure measure) {
     this.measure = measure;
-    this.misspelling = Misspelling.ofQuantity(measure);
   }
 
   Parsed<Quantity> one(String raw) {
@@ -28,7 +26,7 @@ final class QuantityReader {
       return new Parsed.Bad<>(rangeUnwanted(raw, spelled.get()));
     }
     if (spelled.isEmpty() || spelled.get().unit().isEmpty()) {
-      return misspelling.explain(raw, text -> one(text).value().isPresent());
+      return Misspelling.ofQuantity(measure).explain(raw, text -> one(text).value().isPresent());
     }
     return range(raw).map(range -> range.low().orElseThrow());
   }
@@ -37,7 +35,7 @@ final class QuantityReader {
     Optional<Spelled> spelled = Spelled.of(raw);
     Optional<Unit> unit = spelled.map(Spelled::unit).flatMap(Unit::ofCode);
     if (spelled.isEmpty() || unit.isEmpty()) {
-      return misspelling.explain(raw, text -> range(text).value().isPresent());
+      return Misspelling.ofQuantity(measure).explain(raw, text -> range(text).value().isPresent());
     }
     Range<Quantity> range =
         new Range<Quantity>(

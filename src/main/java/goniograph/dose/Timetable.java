@@ -58,7 +58,7 @@ public final class Timetable {
   private static Set<DayOfWeek> days(int bits) {
     Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
-      if ((bits & 1 << day.ordinal()) != 0) {
+      if ((bits >> (day.getValue() - 1)) % 2 != 0) {
         days.add(day);
       }
     }

@@ -119,6 +119,8 @@ final class Framing {
       double top = whole.getMinY() - MARGIN;
       double height = whole.getHeight() + 2 * MARGIN;
       AffineTransformation move = AffineTransformation.translationInstance(-left, -top);
+      Envelope across = new Envelope(left, left + options.width(), 0, 0);
+      sketches.forEach(sketch -> sketch.floor(across));
       List<Panel> panels = new ArrayList<>();
       for (int i = 0; i < sketches.size(); i++) {
         List<Paint> paints =

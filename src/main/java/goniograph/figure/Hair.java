@@ -33,12 +33,16 @@ final class Hair {
     this.radii = radii;
   }
 
+  /** The facets are laid out alike on both sides, so that mirrored heads have mirrored hair. */
   Geometry area() {
     List<Geometry> facets = new ArrayList<>();
     for (int i = 0; i < DOWN; i++) {
       for (int j = 0; j < AROUND; j++) {
-        addFacet(facets, unit(i, j), unit(i + 1, j), unit(i + 1, j + 1));
-        addFacet(facets, unit(i, j), unit(i + 1, j + 1), unit(i, j + 1));
+        boolean right = j < AROUND / 2;
+        int from = right ? j : j + 1;
+        int to = right ? j + 1 : j;
+        addFacet(facets, unit(i, from), unit(i + 1, from), unit(i + 1, to));
+        addFacet(facets, unit(i, from), unit(i + 1, to), unit(i, to));
       }
     }
     Geometry seen = Hulls.union(facets);

@@ -109,6 +109,16 @@ final class Hulls {
     return both(widened(minus(area, upper), .12), area);
   }
 
+  /** The largest piece of an area. */
+  static Geometry largest(Geometry area) {
+    Geometry largest = area.getNumGeometries() == 0 ? area : area.getGeometryN(0);
+    for (int i = 1; i < area.getNumGeometries(); i++) {
+      Geometry piece = area.getGeometryN(i);
+      largest = piece.getArea() > largest.getArea() ? piece : largest;
+    }
+    return largest;
+  }
+
   /** A strip along lines, cut square at their ends. */
   static Geometry band(Geometry lines, double mm) {
     return BufferOp.bufferOp(

@@ -11,13 +11,16 @@ import org.locationtech.jts.geom.Geometry;
  */
 final class MovementArrow {
   /** Sideways shifts that are tried, mm. */
-  private static final double[] SHIFTS = {0, 3, -3, 4.5, -4.5, 6, -6, 8, -8, 10, -10};
+  private static final double[] SHIFTS = {0, 3, -3, 4.5, -4.5, 6, -6, 8, -8, 10, -10, 12, -12};
 
   /** The least length of an arrow, mm. */
   private static final double LEAST = 7;
 
   /** A way shorter than this, mm, has no direction. */
   private static final double STILL = 1.5;
+
+  /** What a mm2 of covered drawing costs against a mm of shift. */
+  private static final double COVERING = 3;
 
   private static final int STEPS = 16;
 
@@ -51,12 +54,13 @@ final class MovementArrow {
     if (first.distance(last) < STILL) {
       return List.of();
     }
+    Geometry near = Hulls.widened(taken, shaft);
     Coordinate[] curve = lengthened(first, control(way), last);
     Shape best = shape(curve, 0);
     double least = Double.MAX_VALUE;
     for (double shift : SHIFTS) {
       Shape shape = shape(curve, shift);
-      double cost = Hulls.both(shape.area(), taken).getArea() + .55 * Math.abs(shift);
+      double cost = COVERING * Hulls.both(shape.area(), near).getArea() + .55 * Math.abs(shift);
       if (cost < least - 1e-9) {
         least = cost;
         best = shape;

@@ -101,7 +101,8 @@ final class Painter {
     for (Geometry inner : part.inner()) {
       paints.add(Paint.Line.solid(seen(inner, hidden, .5), colour, weights.inner()));
     }
-    Geometry edge = seen(outlines.get(i).edge(), hidden, CRUMB);
+    double least = part.role() == Role.SUPPORT ? 3.3 * CRUMB : CRUMB;
+    Geometry edge = seen(outlines.get(i).edge(), hidden, least);
     paints.add(Paint.Line.solid(edge, colour, weights.outline(part.role())));
   }
 

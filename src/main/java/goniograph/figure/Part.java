@@ -81,6 +81,13 @@ record Part(
     return new Part(id, other, outline, regions, inner, welds, solid, group);
   }
 
+  /** The part within a smaller outline. */
+  Part cutTo(Geometry smaller) {
+    List<Region> cut =
+        regions.stream().map(r -> new Region(r.tone(), Hulls.both(r.area(), smaller))).toList();
+    return new Part(id, role, smaller, cut, inner, welds, solid, group);
+  }
+
   Part unwelded() {
     return new Part(id, role, outline, regions, inner, List.of(), solid, group);
   }

@@ -10,11 +10,16 @@ import goniograph.pose.Scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /** All parts of a scene at one moment, unordered. */
 final class SceneParts {
   /** Beyond this, the side turned away is drawn as the far side; in between never. */
   private static final double SIDE_ON = .80;
+
+  /** The reach of the ball of the hip, in body heights. */
+  private static final double HIP = .070;
 
   private final Projection paper;
   private final Scene scene;
@@ -37,14 +42,31 @@ final class SceneParts {
   /** The parts of the body alone, all told alike. */
   List<Part> body(Skeleton skeleton) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new TrunkShape(paper, skeleton).part());
+    Part trunk = new TrunkShape(paper, skeleton).part();
+    parts.add(trunk);
     parts.add(new HeadShape(paper, skeleton).part());
     for (Side side : Side.values()) {
-      parts.addAll(new LimbShapes(paper, skeleton).of(side));
+      for (Part limb : new LimbShapes(paper, skeleton).of(side)) {
+        parts.add(limb.id().kind() == Kind.THIGH ? tuckedIn(limb, trunk) : limb);
+      }
       parts.add(new HandShape(paper, skeleton, side).part());
       parts.add(new FootShape(paper, skeleton, side).part());
     }
     return parts;
+  }
+
+  /** The ball of the hip must not rise over the shirt; a bent thigh farther down may. */
+  private Part tuckedIn(Part thigh, Part trunk) {
+    Geometry shirt =
+        Hulls.union(
+            trunk.regions().stream()
+                .filter(region -> region.tone() == Tone.SHIRT)
+                .map(Part.Region::area)
+                .toList());
+    Coordinate hip = thigh.welds().get(0).joint();
+    Geometry cover = Hulls.both(shirt, Hulls.circle(hip, paper.mm(HIP)));
+    Geometry outline = Hulls.largest(Hulls.minus(thigh.outline(), Hulls.widened(cover, .15)));
+    return thigh.cutTo(outline);
   }
 
   /** The boxes of all supports, in their order. */

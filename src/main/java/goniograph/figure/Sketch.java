@@ -5,6 +5,7 @@ import goniograph.pose.Mark;
 import goniograph.pose.Moment;
 import goniograph.pose.Scene;
 import goniograph.pose.Support;
+import goniograph.type.TextOutline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -187,6 +188,12 @@ final class Sketch {
     return paper.facing(key.skeleton().pelvis().axes().z()) >= 0 ? Side.RIGHT : Side.LEFT;
   }
 
+  /** The floor across the page, under everything. */
+  void floor(Envelope page) {
+    Floor floor = new Floor(paper, scene.keys().get(0).skeleton().pelvis().origin());
+    paints.addAll(0, floor.painted(page, covered, options));
+  }
+
   /** Numbers and side words, in places within {@code page}. */
   void label(Envelope page) {
     options.lettering().ifPresent(lettering -> label(lettering, page));
@@ -199,8 +206,7 @@ final class Sketch {
       labels.take(Hulls.widened(arcs.get(i).arc(), options.weights().near()));
     }
     for (int i = 0; i < arcs.size(); i++) {
-      word(lettering, labels, numbers.get(i), arcs.get(i).middle(), arcs.get(i).apex())
-          .forEach(words::add);
+      words.add(word(lettering, labels, numbers.get(i), arcs.get(i).middle(), arcs.get(i).apex()));
     }
     WorkingLimb.of(scene)
         .filter(limb -> step.marked())
@@ -212,24 +218,30 @@ final class Sketch {
     Coordinate at = limb.at(step.key().skeleton(), paper);
     Coordinate middle = body.getCentroid().getCoordinate();
     Optional<String> word = options.words().of(limb.side(), limb.group());
-    return word.map(text -> word(lettering, labels, text, at, middle)).orElse(List.of());
+    List<Paint> paints = new ArrayList<>();
+    word.map(text -> word(lettering, labels, text, at, middle)).ifPresent(paints::add);
+    paints.stream().findFirst().ifPresent(set -> paints.addAll(0, leader(set.shape(), at)));
+    return paints;
   }
 
-  private List<Paint> word(
+  private List<Paint> leader(Geometry box, Coordinate at) {
+    double width = options.weights().inner();
+    double cased = width + 2 * options.weights().halo();
+    return Leader.between(box, at, body)
+        .map(
+            line ->
+                List.<Paint>of(
+                    Paint.Line.solid(line, Style.PAPER, cased),
+                    Paint.Line.solid(line, options.style().mark(), width)))
+        .orElse(List.of());
+  }
+
+  private Paint word(
       Lettering lettering, Labels labels, String text, Coordinate at, Coordinate from) {
-    var outline = lettering.set(text, options.weights().lettering());
+    TextOutline outline = lettering.set(text, options.weights().lettering());
     Labels.Place place = labels.place(outline, at, from);
-    String colour = options.style().mark();
-    List<Paint> paints = new ArrayList<>();
-    Leader.between(place.box(), at, body)
-        .ifPresent(
-            line -> {
-              double width = options.weights().inner();
-              paints.add(Paint.Line.solid(line, Style.PAPER, width + 2 * options.weights().halo()));
-              paints.add(Paint.Line.solid(line, colour, width));
-            });
     double casing = 1.5 * options.weights().halo();
-    paints.add(new Paint.Word(place.box(), colour, outline.path(), place.x(), place.y(), casing));
-    return paints;
+    return new Paint.Word(
+        place.box(), options.style().mark(), outline.path(), place.x(), place.y(), casing);
   }
 }

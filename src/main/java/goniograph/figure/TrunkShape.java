@@ -35,15 +35,15 @@ final class TrunkShape {
     Geometry neck = neck();
     Geometry outline = smooth(Hulls.union(hips, shirt, neck));
     Geometry skin = Hulls.minus(neck, shirt);
-    Geometry trousers = fromAbove() ? Hulls.minus(hips, shirt) : hips;
-    Geometry legs = Hulls.both(spread(trousers), outline);
+    Geometry cloth = fromAbove() ? shirt : Hulls.minus(shirt, hips);
+    Geometry legs = trousers(Hulls.minus(Hulls.minus(outline, cloth), skin));
+    Geometry top = Hulls.largest(Hulls.minus(Hulls.minus(outline, legs), skin));
     List<Part.Region> regions =
         List.of(
-            new Part.Region(Tone.SHIRT, Hulls.besides(outline, legs)),
-            new Part.Region(Tone.TROUSERS, legs),
+            new Part.Region(Tone.TROUSERS, Hulls.besides(outline, Hulls.union(top, skin))),
+            new Part.Region(Tone.SHIRT, top),
             new Part.Region(Tone.SKIN, Hulls.both(skin, outline)));
-    List<Geometry> inner =
-        List.of(Hulls.edgeWithin(spread(trousers), outline), collar(neck, shirt, outline));
+    List<Geometry> inner = List.of(Hulls.edgeWithin(top, outline));
     return new Part(Part.Id.of(Kind.TRUNK), Role.NEAR, outline, regions, inner, List.of(), bones());
   }
 
@@ -52,13 +52,9 @@ final class TrunkShape {
     return paper.facing(skeleton.spine(SpineJoint.L5S1).axes().y()) > 0;
   }
 
-  /** The closed outline bulges past the trousers at the hips; they take what lies beside them. */
-  private Geometry spread(Geometry trousers) {
-    return Hulls.closed(trousers, paper.mm(.018));
-  }
-
-  private static Geometry collar(Geometry neck, Geometry shirt, Geometry outline) {
-    return Hulls.both(shirt.getBoundary(), Hulls.both(neck, Hulls.widened(outline, -.1)));
+  /** What the shirt leaves, without the slivers beside it where the outline is smoothed. */
+  private Geometry trousers(Geometry rest) {
+    return Hulls.largest(Hulls.opened(rest, paper.mm(.006)));
   }
 
   private Geometry smooth(Geometry area) {

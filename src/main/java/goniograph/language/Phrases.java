@@ -128,6 +128,6 @@ public final class Phrases {
 
   /** ICU's formats are not safe to share, so each call works on a copy. */
   private static String fill(MessageFormat format, Map<String, ?> arguments) {
-    return ((MessageFormat) format.clone()).format(new TreeMap<>(arguments));
+    return format.clone().format(new TreeMap<>(arguments));
   }
 }

@@ -71,8 +71,8 @@ public final class WordFinder {
 
   private boolean same(String word, String token) {
     return token.equals(word)
-        || token.endsWith(word)
-            && prefixes.contains(token.substring(0, token.length() - word.length()));
+        || (token.endsWith(word)
+            && prefixes.contains(token.substring(0, token.length() - word.length())));
   }
 
   private static List<Sought> sought(List<String> phrases) {

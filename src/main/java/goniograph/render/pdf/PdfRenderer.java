@@ -31,7 +31,7 @@ public final class PdfRenderer {
       LogMessageId.LogMessageId0Param.GENERAL_PDF_ACCESSIBILITY_NO_DOCUMENT_DESCRIPTION_PROVIDED;
 
   static {
-    Quiet.layoutEngine();
+    LayoutEngine.prepare();
   }
 
   /**

@@ -1,0 +1,54 @@
+package goniograph.figure;
+
+import goniograph.body.Vec;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+/** The floor: a strip of it in colour, in ink the line of its far edge. */
+final class Floor {
+  /** How far the strip reaches before and behind the body, in body heights. */
+  private static final double DEEP = .235;
+
+  private final double near;
+  private final double far;
+
+  /**
+   * @param body a point of the body, over which the strip lies
+   */
+  Floor(Projection paper, Vec body) {
+    double middle = paper.at(new Vec(body.x(), 0, body.z())).y;
+    double half = paper.mm(DEEP) * paper.toViewer().y();
+    this.near = middle + half;
+    this.far = middle - half;
+  }
+
+  /** The lowest line of the strip on paper, mm. */
+  double near() {
+    return near;
+  }
+
+  /**
+   * The floor across a panel.
+   *
+   * @param hidden what hides it
+   */
+  List<Paint> painted(Envelope page, Geometry hidden, FigureOptions options) {
+    Style style = options.style();
+    Geometry edge =
+        Hulls.line(new Coordinate(page.getMinX(), far), new Coordinate(page.getMaxX(), far));
+    Geometry clear = Hulls.widened(hidden, options.weights().near() / 2 + options.weights().halo());
+    List<Paint> paints = new ArrayList<>();
+    if (style == Style.COLOUR) {
+      Geometry strip =
+          Hulls.PAPER.toGeometry(new Envelope(page.getMinX(), page.getMaxX(), far, near));
+      paints.add(new Paint.Area(strip, Colours.FLOOR));
+    }
+    paints.add(
+        Paint.Line.cut(
+            Lines.pieces(Hulls.minus(edge, clear), 1), style.floor(), options.weights().floor()));
+    return paints;
+  }
+}

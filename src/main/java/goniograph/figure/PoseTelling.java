@@ -1,0 +1,120 @@
+package goniograph.figure;
+
+import goniograph.body.BasePosture;
+import goniograph.body.Freedom;
+import goniograph.body.Joint;
+import goniograph.body.JointAngles;
+import goniograph.body.Movement;
+import goniograph.body.Reading;
+import goniograph.body.Side;
+import goniograph.body.Turn;
+import goniograph.pose.Moment;
+import goniograph.pose.Scene;
+import goniograph.pose.Support;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What a drawing shows, as data: the words of a text alternative are put together from it in each
+ * language. Angles are read from the solved pose.
+ *
+ * @param base the base posture's word
+ * @param view the view's word
+ * @param supports the words of what carries or steadies the body, each once
+ * @param changes what moves, step by step, the largest change of a step first
+ */
+public record PoseTelling(String base, String view, List<String> supports, List<Change> changes) {
+  /** A change of less than this is not told, degrees. */
+  private static final double TOLD = 8;
+
+  private static final int ROUNDED_TO = 5;
+
+  public PoseTelling {
+    supports = List.copyOf(supports);
+    changes = List.copyOf(changes);
+  }
+
+  /** Which side moves. */
+  public enum Sides {
+    MIDLINE,
+    LEFT,
+    RIGHT,
+    BOTH
+  }
+
+  /**
+   * One joint's movement between two key frames.
+   *
+   * @param step the number of the key frame it ends in, from 2 as the panels are numbered
+   * @param from degrees, to the nearest 5
+   * @param to degrees, to the nearest 5
+   */
+  public record Change(int step, Joint joint, Sides sides, Movement movement, int from, int to) {
+    int size() {
+      return Math.abs(to - from);
+    }
+  }
+
+  /** What a scene shows. */
+  public static PoseTelling of(Scene scene) {
+    Turn base = BasePosture.of(scene.base()).map(BasePosture::turn).orElse(Turn.NONE);
+    List<JointAngles> read =
+        scene.keys().stream().map(Moment::skeleton).map(s -> Reading.of(s, base)).toList();
+    List<Change> changes = new ArrayList<>();
+    for (int i = 1; i < read.size(); i++) {
+      changes.addAll(changes(i + 1, read.get(i - 1), read.get(i)));
+    }
+    List<String> supports = scene.supports().stream().map(Support::kind).distinct().toList();
+    return new PoseTelling(scene.base(), scene.view(), supports, changes);
+  }
+
+  private static List<Change> changes(int step, JointAngles before, JointAngles after) {
+    List<Change> changes = new ArrayList<>();
+    for (Freedom freedom : after.values().keySet()) {
+      if (told(freedom, before, after)) {
+        add(changes, change(step, freedom, before, after));
+      }
+    }
+    changes.sort(Comparator.comparingInt(Change::size).reversed());
+    return changes;
+  }
+
+  private static boolean told(Freedom freedom, JointAngles before, JointAngles after) {
+    return freedom.movement().unit() == Movement.Unit.DEGREES
+        && freedom.movement() != Movement.CURL
+        && Math.abs(after.get(freedom) - before.get(freedom)) > TOLD;
+  }
+
+  private static Change change(int step, Freedom freedom, JointAngles before, JointAngles after) {
+    Sides sides =
+        freedom.side().map(s -> s == Side.LEFT ? Sides.LEFT : Sides.RIGHT).orElse(Sides.MIDLINE);
+    return new Change(
+        step,
+        freedom.joint(),
+        sides,
+        freedom.movement(),
+        rounded(before.get(freedom)),
+        rounded(after.get(freedom)));
+  }
+
+  private static int rounded(double degrees) {
+    return (int) Math.round(degrees / ROUNDED_TO) * ROUNDED_TO;
+  }
+
+  /** The same on the other side makes one of two. */
+  private static void add(List<Change> changes, Change change) {
+    for (int i = 0; i < changes.size(); i++) {
+      Change other = changes.get(i);
+      if (onSides(other, Sides.BOTH).equals(onSides(change, Sides.BOTH))) {
+        changes.set(i, onSides(other, Sides.BOTH));
+        return;
+      }
+    }
+    changes.add(change);
+  }
+
+  private static Change onSides(Change c, Sides sides) {
+    return new Change(c.step(), c.joint(), sides, c.movement(), c.from(), c.to());
+  }
+}

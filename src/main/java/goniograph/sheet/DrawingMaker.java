@@ -1,0 +1,89 @@
+package goniograph.sheet;
+
+import goniograph.body.Side;
+import goniograph.figure.Figure;
+import goniograph.figure.FigureOptions;
+import goniograph.figure.LimbWords;
+import goniograph.figure.Panel;
+import goniograph.figure.PoseTelling;
+import goniograph.language.Direction;
+import goniograph.language.Phrases;
+import goniograph.matter.Body;
+import goniograph.pose.Scene;
+import goniograph.type.FaceOrder;
+import goniograph.type.Family;
+import goniograph.type.TextOutline;
+import goniograph.type.Weight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The drawings of a sheet, at the size they are printed.
+ *
+ * @param phrases the phrases of the sheet's language
+ */
+public record DrawingMaker(Phrases phrases) {
+  private static final double WIDTH = 180;
+  private static final double HEIGHT = 50;
+  private static final double WIDEST = 88;
+  private static final double GAP = 3;
+
+  /**
+   * Draws a scene.
+   *
+   * @param title the sheet's title
+   * @param body the text, whose captions and picture words are taken
+   * @param side the side that was answered; without one a right-to-left page looks from the other side
+   */
+  public Drawings drawings(Scene scene, String title, Body body, Optional<Side> side) {
+    Wording wording = new Wording(phrases);
+    Figure figure = Figure.of(scene, options(scene, side, wording));
+    PictureWords words = new PictureWords(wording, PoseTelling.of(scene));
+    List<String> captions = body.pieces("captions").stream().map(piece -> piece.plain()).toList();
+    String told =
+        body.pieces("picture").stream().map(piece -> piece.plain()).collect(Collectors.joining(" "));
+    List<Drawings.Panel> panels = new ArrayList<>();
+    for (Panel panel : figure.panels()) {
+      int place = panel.number() - 1;
+      String caption = place < captions.size() ? captions.get(place) : "";
+      String alternative = told.isEmpty() ? words.panel(panel.number(), caption) : told;
+      panels.add(
+          new Drawings.Panel(
+              caption, panel.svg("p" + panel.number() + "-", title, alternative), alternative));
+    }
+    return new Drawings(panels);
+  }
+
+  private FigureOptions options(Scene scene, Optional<Side> side, Wording wording) {
+    int panels = scene.keys().size();
+    double width = Math.min(WIDEST, WIDTH / panels - GAP);
+    boolean rightToLeft = phrases.language().direction() == Direction.RIGHT_TO_LEFT;
+    FigureOptions options =
+        FigureOptions.STANDARD
+            .sized(width, HEIGHT, FigureOptions.STANDARD.weights())
+            .fromOtherSide(rightToLeft && side.isEmpty());
+    return side.map(one -> options.lettered(this::outline, limbs(wording))).orElse(options);
+  }
+
+  private static LimbWords limbs(Wording wording) {
+    return (side, group) ->
+        Optional.of(
+            wording.say(
+                "side."
+                    + side.name().toLowerCase(Locale.ROOT)
+                    + (group == LimbWords.Group.ARM ? "-arm" : "-leg"),
+                Map.of()));
+  }
+
+  private TextOutline outline(String text, double size) {
+    return TextOutline.of(
+        text,
+        FaceOrder.of(Family.LATIN, Weight.BOLD, phrases.language().tag()),
+        goniograph.type.Direction.AUTO,
+        size);
+  }
+}
