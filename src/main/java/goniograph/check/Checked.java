@@ -10,6 +10,7 @@ import goniograph.library.Exercise;
 import goniograph.library.Library;
 import goniograph.library.LibraryRead;
 import goniograph.library.Terms;
+import goniograph.library.Version;
 import goniograph.matter.Located;
 import goniograph.register.RegisterReader;
 import goniograph.source.Span;
@@ -60,9 +61,16 @@ public record Checked(LibraryRead read, Poses poses, LocalDate today) {
    */
   public boolean readWell(Entry entry) {
     Span matter = entry.common().frontMatter().at();
-    return read.findings().stream()
-        .filter(finding -> finding.level() == Level.ERROR)
-        .noneMatch(finding -> within(finding.at(), matter));
+    return errors().noneMatch(finding -> within(finding.at(), matter));
+  }
+
+  /** Whether a text was read without an error, as {@link #readWell(Entry)}. */
+  public boolean readWell(Version version) {
+    return errors().noneMatch(finding -> finding.at().file().equals(version.file().path()));
+  }
+
+  private Stream<Finding> errors() {
+    return read.findings().stream().filter(finding -> finding.level() == Level.ERROR);
   }
 
   private static boolean within(Span at, Span whole) {

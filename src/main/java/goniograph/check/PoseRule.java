@@ -15,6 +15,9 @@ public interface PoseRule extends ExerciseRule {
 
   @Override
   default Stream<Finding> check(Exercise exercise, Checked checked) {
+    if (!checked.readWell(exercise)) {
+      return Stream.empty();
+    }
     return exercise.rungs().stream()
         .flatMap(rung -> rung.conditions().figure().stream())
         .map(Located::value)

@@ -51,7 +51,9 @@ public final class Goniograph {
 
   /** Every command; a new one is one line here. */
   private static CommandLine commands(World world) {
-    return new CommandLine(new Goniograph());
+    return new CommandLine(new Goniograph())
+        .addSubcommand(new CheckCommand(world))
+        .addSubcommand(new ExplainCommand(world));
   }
 
   private static int misused(ParameterException fault, String[] arguments) {

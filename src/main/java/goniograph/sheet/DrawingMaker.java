@@ -37,7 +37,8 @@ public record DrawingMaker(Phrases phrases) {
    *
    * @param title the sheet's title
    * @param body the text, whose captions and picture words are taken
-   * @param side the side that was answered; without one a right-to-left page looks from the other side
+   * @param side the side that was answered; without one a right-to-left page looks from the other
+   *     side
    */
   public Drawings drawings(Scene scene, String title, Body body, Optional<Side> side) {
     Wording wording = new Wording(phrases);
@@ -45,7 +46,9 @@ public record DrawingMaker(Phrases phrases) {
     PictureWords words = new PictureWords(wording, PoseTelling.of(scene));
     List<String> captions = body.pieces("captions").stream().map(piece -> piece.plain()).toList();
     String told =
-        body.pieces("picture").stream().map(piece -> piece.plain()).collect(Collectors.joining(" "));
+        body.pieces("picture").stream()
+            .map(piece -> piece.plain())
+            .collect(Collectors.joining(" "));
     List<Drawings.Panel> panels = new ArrayList<>();
     for (Panel panel : figure.panels()) {
       int place = panel.number() - 1;

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * What a drawing shows, in words, for those who hear the page: position, view, support, and what moves.
- * No degrees: patients go by landmarks.
+ * What a drawing shows, in words, for those who hear the page: position, view, support, and what
+ * moves. No degrees: patients go by landmarks.
  */
 record PictureWords(Wording wording, PoseTelling telling) {
   private static final int MOST_CHANGES = 3;

@@ -11,6 +11,7 @@ import goniograph.dose.DoseField;
 import goniograph.finding.Finding;
 import goniograph.library.Exercise;
 import goniograph.library.Rung;
+import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,17 +50,21 @@ public final class DoseIncomplete implements RungRule {
   @Override
   public Stream<Finding> check(Exercise exercise, Rung rung, Checked checked) {
     List<String> missing = missing(rung.dose().dose());
-    if (missing.isEmpty()) {
+    if (missing.isEmpty() || !checked.readWell(exercise)) {
       return Stream.empty();
     }
     return Stream.of(
         error(
-                Places.start(rung.at()),
+                place(exercise, rung),
                 "The dose lacks " + Words.listed(missing) + ".",
                 "Add them to this step, or to `dose` where every step has the same, for instance "
                     + example(missing.get(0))
                     + ".")
             .withBecause(exercise.ladder().isPresent() ? "step " + rung.n() : ""));
+  }
+
+  private static Span place(Exercise exercise, Rung rung) {
+    return exercise.ladder().isPresent() ? rung.at() : Places.start(rung.at());
   }
 
   private static List<String> missing(Dose dose) {

@@ -37,8 +37,10 @@ public final class DoseLimits implements RungRule {
           Acceptance.SIGNED_TABLE,
           Example.in(
               ExampleFiles.HEEL_TO_TOE, "    - { n: 2, hold: 30 s,", "    - { n: 2, hold: «90 s»,"),
-          Example.in(ExampleFiles.BAND, "days_per_week: 3, rest", "days_per_week: «5», rest")
-              .where(ExampleFiles.BAND, ", rest_day_between: true", ""));
+          Example.in(
+              ExampleFiles.BAND,
+              "days_per_week: 3, rest_day_between: true }",
+              "days_per_week: «5» }"));
 
   @Override
   public RulePage page() {

@@ -11,6 +11,20 @@ import java.util.List;
 
 /** What reading the folder of an entry finds. */
 final class EntryPages {
+  private static final String ADVICE_MATTER =
+      """
+      ---
+      schema: entry/1
+      id: ad-how-much-pain
+      kind: advice
+      pain: { during_max: 3 }
+      statements: [s-chest, s-spread, s-worse, s-pain-ease, s-morning]
+      evidence:
+        - { claim: next-morning-test, kind: trial, ref: silbernagel-2007, looked_at: 2026-03-18, certainty: low }
+      review_due: 2027-03-31
+      ---
+      """;
+
   private EntryPages() {}
 
   static List<RulePage> all() {
@@ -19,11 +33,7 @@ final class EntryPages {
             "front-matter-missing",
             "The source-language file of an entry does not begin with front matter.",
             "Dose and safety stand there; without them there is no sheet.",
-            Example.in(
-                    "content/exercises/kn-bend/en.md",
-                    "---\nschema: entry/1\n---\n# Knee bend\n",
-                    "«»# Knee bend\n")
-                .insteadOf("")),
+            Example.in(ExampleFiles.ADVICE, ADVICE_MATTER, "«»")),
         page(
             "version-front-matter",
             "A language version has front matter.",
@@ -43,7 +53,7 @@ final class EntryPages {
                 + " `landmark`, and `harder` where there is no ladder.",
             "The patient looks for it.",
             Example.in(CHAIR_RISE, "# Chair rise\n", "# «Chair rise»\n")
-                .where(CHAIR_RISE, "## landmark\nnose over your toes\n", "")),
+                .alongside(CHAIR_RISE, "## landmark\nnose over your toes\n", "")),
         page(
             "section-unknown",
             "A section whose key is not known; the nearest one is offered.",

@@ -23,7 +23,8 @@ final class FieldPages {
             "field-missing",
             "A map lacks keys that it must have; one finding names them all.",
             "Nothing is assumed in the place of what is not written.",
-            Example.in(CHAIR_RISE, "review_due: 2027-05-31\n", "")),
+            Example.in(CHAIR_RISE, "---\nschema: entry/1\nid:", "---\n«schema: entry/1\nid:")
+                .alongside(CHAIR_RISE, "review_due: 2027-05-31\n", "")),
         page(
             "field-empty",
             "A key has nothing behind its colon.",

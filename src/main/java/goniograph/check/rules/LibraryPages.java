@@ -22,8 +22,8 @@ final class LibraryPages {
             "file-unknown",
             "A file in the folder of an entry that an entry does not have.",
             "It is not read, whatever it says.",
-            Example.in("content/exercises/hp-chair-rise/pl.md", "# Wstawanie z krzesła\n", "«»")
-                .insteadOf("")),
+            Example.in(
+                "content/exercises/hp-chair-rise/notes.txt", "", "«»Ask about the seat height.\n")),
         page(
             "clinic-phone",
             "A telephone number that is not digits and spaces, with + in front where it is"

@@ -36,11 +36,11 @@ public final class NumberInProse implements VersionRule {
           Example.in(
               ExampleFiles.HEEL_TO_TOE,
               "Step apart. Rest {relax}.",
-              "Step apart. Rest «30» seconds."),
+              "Step apart. Rest {relax}, not «30» seconds."),
           Example.in(
               ExampleFiles.HEEL_TO_TOE,
               "Step apart. Rest {relax}.",
-              "Step apart. Rest «twenty» seconds."));
+              "Step apart. Rest {relax}, not «twenty» seconds."));
 
   @Override
   public RulePage page() {

@@ -7,9 +7,9 @@ import goniograph.check.RulePage;
 import goniograph.check.VersionRule;
 import goniograph.finding.Finding;
 import goniograph.library.Entry;
-import goniograph.library.Library;
 import goniograph.library.Version;
 import goniograph.translation.PieceState;
+import goniograph.translation.TextPiece;
 import java.util.stream.Stream;
 
 /** A translated piece whose source has changed since. */
@@ -43,15 +43,14 @@ public final class PieceStale implements VersionRule {
 
   @Override
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
-    return version.language().equals(Library.SOURCE_LANGUAGE)
-        ? Stream.empty()
-        : Pieces.states(entry, version).stream()
-            .filter(state -> state.state() == PieceState.State.STALE)
-            .flatMap(state -> stale(state));
+    return Pieces.states(entry, version, checked).stream()
+        .filter(state -> state.state() == PieceState.State.STALE)
+        .flatMap(state -> stale(state));
   }
 
   private Stream<Finding> stale(PieceState state) {
     return state.version().stream()
+        .filter(TextPiece::hasWords)
         .map(
             piece ->
                 warning(

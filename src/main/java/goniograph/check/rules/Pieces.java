@@ -1,6 +1,8 @@
 package goniograph.check.rules;
 
+import goniograph.check.Checked;
 import goniograph.library.Entry;
+import goniograph.library.Library;
 import goniograph.library.Version;
 import goniograph.register.EntryRegister;
 import goniograph.register.RegisterReader;
@@ -13,7 +15,16 @@ import java.util.List;
 final class Pieces {
   private Pieces() {}
 
-  static List<PieceState> states(Entry entry, Version version) {
+  /** None where one of the two texts was misread: what differs then says nothing new. */
+  static List<PieceState> states(Entry entry, Version version, Checked checked) {
+    boolean source = version.language().equals(Library.SOURCE_LANGUAGE);
+    boolean well =
+        checked.readWell(version)
+            && entry.version(Library.SOURCE_LANGUAGE).filter(checked::readWell).isPresent();
+    return source || !well ? List.of() : compared(entry, version);
+  }
+
+  private static List<PieceState> compared(Entry entry, Version version) {
     EntryRegister register = RegisterReader.entry(entry).value();
     List<PieceRecord> records =
         register.pieces(version.language()).stream()

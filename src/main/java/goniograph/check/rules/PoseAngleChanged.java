@@ -21,10 +21,8 @@ public final class PoseAngleChanged implements PoseRule {
           "The author believes one angle, and the sheet shows another.",
           RulePage.PRACTICE,
           Acceptance.AUTHOR,
-          Example.in(
-              "figures/ba-heel-toe-stand.yaml",
-              "  elbow left: flexion 42\n",
-              "  elbow left: flexion 42\n  thoracic: «flexion 42»\n"));
+          Example.in("figures/sh-row-band.yaml", "hip both: flexion 85,", "hip both: «flexion 60»,")
+              .alongside("figures/sh-row-band.yaml", "feet on floor, ", ""));
 
   @Override
   public RulePage page() {

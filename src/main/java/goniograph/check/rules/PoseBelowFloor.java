@@ -24,14 +24,11 @@ public final class PoseBelowFloor implements PoseRule {
           "Nobody can do what the drawing shows.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in(
-                  "figures/ba-heel-toe-stand.yaml",
-                  "pose: ba-heel-toe-stand",
-                  "pose: «ba-heel-toe-stand»")
-              .where(
-                  "figures/ba-heel-toe-stand.yaml",
-                  "contacts: [feet on floor, left fingertips on counter]",
-                  "contacts: [left fingertips on counter]"));
+          Example.in("figures/sh-row-band.yaml", "pose: sh-row-band", "pose: «sh-row-band»")
+              .alongside(
+                  "figures/sh-row-band.yaml", "pelvis: tilt forward 0", "pelvis: tilt back 105")
+              .alongside("figures/sh-row-band.yaml", "hip both: flexion 85", "hip both: flexion 0")
+              .alongside("figures/sh-row-band.yaml", "chair: {height: 45}", "chair: {height: 5}"));
 
   @Override
   public RulePage page() {

@@ -32,7 +32,7 @@ public final class PoseContactMissed implements PoseRule {
                   "figures/ba-heel-toe-stand.yaml",
                   "contacts: [feet on floor, left fingertips on counter]",
                   "contacts: [feet on floor, «left fingertips on counter»]")
-              .where(
+              .alongside(
                   "figures/ba-heel-toe-stand.yaml",
                   "side: left, height: 90,",
                   "side: left, height: 15,"));

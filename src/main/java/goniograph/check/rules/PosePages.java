@@ -89,10 +89,9 @@ final class PosePages {
             "pose-frame-alone",
             "A pose with a start and no end, or an end and no start.",
             "A movement has two ends.",
-            Example.in(
-                ROW,
-                "start: {shoulder both: flexion 45, elbow both: flexion 15}\nend:",
-                "end: «»")));
+            Example.in(ROW, "pose: sh-row-band", "«pose: sh-row-band")
+                .alongside(
+                    ROW, "start: {shoulder both: flexion 45, elbow both: flexion 15}\n", "")));
   }
 
   private static RulePage page(String name, String what, String why, Example example) {

@@ -29,7 +29,7 @@ public final class PoseRangeOfMotion implements PoseRule {
                   "figures/ba-heel-toe-stand.yaml",
                   "pose: ba-heel-toe-stand",
                   "pose: «ba-heel-toe-stand»")
-              .where(
+              .alongside(
                   "figures/ba-heel-toe-stand.yaml",
                   "elbow left: flexion 42",
                   "elbow left: flexion 42\n  elbow right: flexion 175"));
@@ -41,7 +41,15 @@ public final class PoseRangeOfMotion implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
-    return solved.facts().breaches(age(exercise)).stream().map(breach -> finding(breach, pose));
+    return solved.facts().breaches(age(exercise)).stream()
+        .filter(PoseRangeOfMotion::byADegree)
+        .map(breach -> finding(breach, pose));
+  }
+
+  /** Whole degrees count. */
+  private static boolean byADegree(RangeBreach breach) {
+    return Math.round(breach.value()) < Math.round(breach.range().low())
+        || Math.round(breach.value()) > Math.round(breach.range().high());
   }
 
   private static AgeGroup age(Exercise exercise) {

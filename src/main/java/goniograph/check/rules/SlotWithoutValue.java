@@ -24,7 +24,8 @@ public final class SlotWithoutValue implements RungRule {
           "The sentence would have a hole where the patient looks for a number.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in(ExampleFiles.CHAIR_RISE, "Take {tempo.lower}.", "Wait for «{hold}»."));
+          Example.in(ExampleFiles.CHAIR_RISE, "Take {tempo.lower}.", "Wait for «{hold}».")
+              .alongside(ExampleFiles.CHAIR_RISE_ARABIC, "{tempo.lower}", "{hold}"));
 
   @Override
   public RulePage page() {
@@ -33,6 +34,9 @@ public final class SlotWithoutValue implements RungRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, Rung rung, Checked checked) {
+    if (!checked.readWell(exercise)) {
+      return Stream.empty();
+    }
     return exercise.text().pieces().stream()
         .flatMap(piece -> piece.slots().stream())
         .flatMap(slot -> gap(slot, exercise, rung).map(gap -> finding(slot, gap, rung)).stream());

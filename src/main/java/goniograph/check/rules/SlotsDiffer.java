@@ -4,13 +4,16 @@ import goniograph.check.Acceptance;
 import goniograph.check.Checked;
 import goniograph.check.Example;
 import goniograph.check.RulePage;
+import goniograph.check.SlotTable;
 import goniograph.check.VersionRule;
 import goniograph.finding.Finding;
 import goniograph.library.Entry;
 import goniograph.library.Library;
 import goniograph.library.Version;
+import goniograph.matter.Inline;
 import goniograph.translation.PieceState;
 import goniograph.translation.SlotDifference;
+import goniograph.translation.TextPiece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -41,13 +44,14 @@ public final class SlotsDiffer implements VersionRule {
 
   @Override
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
-    return version.language().equals(Library.SOURCE_LANGUAGE)
-        ? Stream.empty()
-        : Pieces.states(entry, version).stream().flatMap(this::finding);
+    return Pieces.states(entry, version, checked).stream()
+        .flatMap(state -> finding(state, checked.library()));
   }
 
-  private Stream<Finding> finding(PieceState state) {
-    if (state.source().isEmpty() || state.version().isEmpty()) {
+  private Stream<Finding> finding(PieceState state, Library library) {
+    if (state.source().isEmpty()
+        || state.version().isEmpty()
+        || !known(state.source().get(), library)) {
       return Stream.empty();
     }
     SlotDifference difference =
@@ -60,6 +64,17 @@ public final class SlotsDiffer implements VersionRule {
                     "The slots of `" + state.name() + "` differ: " + words(difference) + ".",
                     "Write exactly the slots of the source, each where the sentence needs it.")
                 .withBecause("source line " + state.source().get().piece().at().line()));
+  }
+
+  /** A slot that the source misspells has its own finding. */
+  private static boolean known(TextPiece source, Library library) {
+    return source.piece().slots().stream()
+        .map(Inline.Slot::name)
+        .allMatch(
+            name ->
+                SlotTable.isStatement(name)
+                    ? library.statement(name).isPresent()
+                    : SlotTable.knows(name));
   }
 
   private static String words(SlotDifference difference) {

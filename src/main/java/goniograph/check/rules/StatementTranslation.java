@@ -42,8 +42,17 @@ public final class StatementTranslation implements Rule {
         .filter(language -> !language.equals(Library.SOURCE_LANGUAGE))
         .flatMap(
             language ->
-                Stream.concat(missing(library, language), slots(library, language))
+                Stream.concat(
+                        misspelt(checked, language) ? Stream.empty() : missing(library, language),
+                        slots(library, language))
                     .map(finding -> finding.withLanguage(language)));
+  }
+
+  /** A statement under a misspelt id seems to be missing too. */
+  private static boolean misspelt(Checked checked, String language) {
+    return checked.findings().stream()
+        .filter(finding -> finding.rule().equals("statement-unknown"))
+        .anyMatch(finding -> finding.language().equals(language));
   }
 
   private Stream<Finding> missing(Library library, String language) {

@@ -27,7 +27,7 @@ final class TextPages {
             "text-structure",
             "A heading, list or paragraph stands where a sheet has no place for it.",
             "A sheet has one title, fixed sections and lists of one level.",
-            Example.in(CHAIR_RISE, "## landmark", "«### landmark»")),
+            Example.in(CHAIR_RISE, "## easier\n", "## easier\n«### With your hands»\n")),
         page(
             "text-html",
             "HTML in the text.",

@@ -22,7 +22,7 @@ final class YamlPages {
             "A line is not YAML: a second colon, a line set in too far, a value that begins with a"
                 + " mark that YAML keeps for itself.",
             "Nothing behind that place can be read, so no sheet can be made from it.",
-            Example.in(CHAIR_RISE, "aim: strength", "aim«:» strength: hips")),
+            Example.in(CHAIR_RISE, "aim: strength", "aim: strength«:» hips")),
         page(
             "yaml-tab",
             "A tab stands where only spaces are allowed.",
@@ -66,7 +66,7 @@ final class YamlPages {
                     BAND,
                     "---\nschema: entry/1\nid: sh-row-band",
                     "«---»\nschema: entry/1\nid: sh-row-band")
-                .where(BAND, "review_due: 2027-09-30\n---\n", "review_due: 2027-09-30\n")));
+                .alongside(BAND, "review_due: 2027-09-30\n---\n", "review_due: 2027-09-30\n")));
   }
 
   private static RulePage page(String name, String what, String why, Example example) {

@@ -40,6 +40,11 @@ class RuleBookTest {
     return pages().flatMap(page -> page.examples().stream().map(one -> new Case(page, one)));
   }
 
+  /** Where the good passage is not simply what the example library says. */
+  static Stream<Case> changedCases() {
+    return cases().filter(one -> !one.example().goodEdits().isEmpty());
+  }
+
   private static String oneLine(String text) {
     return text.replace("\n", "⏎").replace("\u0007", "␇");
   }
@@ -67,7 +72,7 @@ class RuleBookTest {
   }
 
   @ParameterizedTest
-  @MethodSource("cases")
+  @MethodSource("changedCases")
   void aGoodPassageIsSilent(Case one) {
     assertEquals(List.of(), grave(ExampleLibrary.with(one.example().goodEdits())));
   }
@@ -77,14 +82,25 @@ class RuleBookTest {
   void aBadPassageHasItsOneFinding(Case one) {
     Files files = ExampleLibrary.with(one.example().badEdits());
     String expected = one.page().name() + " " + place(one.example(), files);
-    assertEquals(List.of(expected), grave(files));
+    List<String> found = grave(files);
+    assertTrue(
+        found.stream().anyMatch(line -> line.startsWith(expected)),
+        () -> expected + " but was " + found);
+    assertTrue(
+        found.stream().allMatch(line -> line.startsWith(one.page().name() + " ")),
+        () -> "other rules found something too: " + found);
   }
 
-  /** Where the passage has its marks, as {@code file:line:column-line:column}. */
+  /**
+   * Where the passage has its marks, as {@code file:line:column-line:column}; up to the dash where
+   * only the beginning is marked.
+   */
   private static String place(Example example, Files files) {
     SourceFile file = SourceFile.of(example.file(), ExampleLibrary.text(files, example.file()));
     int at = file.text().indexOf(example.bad());
-    return place(file.span(at + example.start(), at + example.end()));
+    int end = Math.max(example.start(), example.end());
+    String place = place(file.span(at + example.start(), at + end));
+    return example.end() < 0 ? place.substring(0, place.lastIndexOf('-') + 1) : place;
   }
 
   private static String place(Span at) {
