@@ -1,5 +1,6 @@
 package goniograph.cli;
 
+import goniograph.register.Refused;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -53,7 +54,16 @@ public final class Goniograph {
   private static CommandLine commands(World world) {
     return new CommandLine(new Goniograph())
         .addSubcommand(new CheckCommand(world))
-        .addSubcommand(new ExplainCommand(world));
+        .addSubcommand(new ExplainCommand(world))
+        .addSubcommand(
+            new CommandLine(new NewCommand())
+                .addSubcommand(new NewExercise(world))
+                .addSubcommand(new NewAdvice(world)))
+        .addSubcommand(
+            new CommandLine(new RegisterCommand())
+                .addSubcommand(new SignCommand(world))
+                .addSubcommand(new ReleaseCommand(world))
+                .addSubcommand(new ShowCommand(world)));
   }
 
   private static int misused(ParameterException fault, String[] arguments) {
@@ -67,7 +77,7 @@ public final class Goniograph {
   }
 
   private static int failed(Exception fault, CommandLine line, ParseResult parsed) {
-    if (fault instanceof Refusal) {
+    if (fault instanceof Refusal || fault instanceof Refused) {
       line.getErr().println(fault.getMessage());
       return Exit.USAGE;
     }

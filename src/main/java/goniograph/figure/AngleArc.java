@@ -30,7 +30,8 @@ final class AngleArc {
   }
 
   private Geometry arm(double part) {
-    return Hulls.line(paper.at(goniometer.apex()), paper.at(goniometer.onArc(part, 1.2)));
+    return Hulls.line(
+        paper.at(goniometer.onArc(part, goniometer.bare())), paper.at(goniometer.onArc(part, 1.2)));
   }
 
   /** The middle of the arc, where its number wants to stand. */

@@ -14,13 +14,17 @@ final class BandShape {
 
   private static final double LEAST_MM = 1.1;
 
+  /** Two strands this near run together, mm. */
+  private static final double SLIT = .5;
+
   private BandShape() {}
 
   static Part part(Projection paper, Prop band, int number) {
     double half = Math.max(LEAST_MM, paper.mm(WIDTH)) / 2;
     BufferParameters flat =
         new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5);
-    Geometry strip = BufferOp.bufferOp(Hulls.line(paper, band.line()), half, flat);
+    Geometry line = Hulls.line(paper, band.line());
+    Geometry strip = Hulls.closed(BufferOp.bufferOp(line, half, flat), SLIT);
     return new Part(
         new Part.Id(Kind.PROP, Optional.empty(), number),
         Role.SUPPORT,

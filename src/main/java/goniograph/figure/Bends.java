@@ -10,6 +10,14 @@ final class Bends {
   /** A bend of more than this is a corner. */
   private static final double CORNER = Math.cos(Math.toRadians(38));
 
+  /** A curve has no steps longer than this, mm: two of them meet in a corner, like a box's. */
+  private static final double LONG = 2;
+
+  /** How far a control point may lie off the straight line, mm. */
+  private static final double BULGE = .036;
+
+  private static final double SLIGHT = Math.cos(Math.toRadians(4));
+
   private final Coordinate[] points;
   private final boolean closed;
 
@@ -37,16 +45,21 @@ final class Bends {
 
   /** The control point on leaving point {@code i}. */
   Coordinate leaving(int i) {
-    double third = points[i].distance(points[i + 1]) / 3;
-    Coordinate along = corner(i) ? towards(points[i], points[i + 1]) : chord(i);
-    return new Coordinate(points[i].x + along.x * third, points[i].y + along.y * third);
+    Coordinate step = towards(points[i], points[i + 1]);
+    return control(i, corner(i) ? step : chord(i), step, points[i].distance(points[i + 1]));
   }
 
   /** The control point on reaching point {@code i}. */
   Coordinate reaching(int i) {
-    double third = points[i - 1].distance(points[i]) / 3;
-    Coordinate along = corner(i) ? towards(points[i], points[i - 1]) : back(chord(i));
-    return new Coordinate(points[i].x + along.x * third, points[i].y + along.y * third);
+    Coordinate step = towards(points[i], points[i - 1]);
+    return control(i, corner(i) ? step : back(chord(i)), step, points[i].distance(points[i - 1]));
+  }
+
+  /** A third of the step along the tangent, or less so that the curve stays at its line. */
+  private Coordinate control(int i, Coordinate along, Coordinate step, double length) {
+    double aside = Math.abs(along.x * step.y - along.y * step.x);
+    double reach = Math.min(length / 3, BULGE / Math.max(1e-9, aside));
+    return new Coordinate(points[i].x + along.x * reach, points[i].y + along.y * reach);
   }
 
   private boolean corner(int i) {
@@ -57,7 +70,9 @@ final class Bends {
     }
     Coordinate a = towards(before, points[i]);
     Coordinate b = towards(points[i], after);
-    return a.x * b.x + a.y * b.y < CORNER;
+    double bend = a.x * b.x + a.y * b.y;
+    boolean edges = before.distance(points[i]) > LONG && points[i].distance(after) > LONG;
+    return bend < CORNER || (edges && bend < SLIGHT);
   }
 
   private Coordinate chord(int i) {

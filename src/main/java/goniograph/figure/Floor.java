@@ -12,6 +12,10 @@ final class Floor {
   /** How far the strip reaches before and behind the body, in body heights. */
   private static final double DEEP = .235;
 
+  /** Seen from higher than this the floor would fill the picture; the sine of 25 degrees. */
+  private static final double STEEP = .42;
+
+  private final boolean steep;
   private final double near;
   private final double far;
 
@@ -21,13 +25,9 @@ final class Floor {
   Floor(Projection paper, Vec body) {
     double middle = paper.at(new Vec(body.x(), 0, body.z())).y;
     double half = paper.mm(DEEP) * paper.toViewer().y();
+    this.steep = paper.toViewer().y() > STEEP;
     this.near = middle + half;
     this.far = middle - half;
-  }
-
-  /** The lowest line of the strip on paper, mm. */
-  double near() {
-    return near;
   }
 
   /**
@@ -36,6 +36,9 @@ final class Floor {
    * @param hidden what hides it
    */
   List<Paint> painted(Envelope page, Geometry hidden, FigureOptions options) {
+    if (steep) {
+      return List.of();
+    }
     Style style = options.style();
     Geometry edge =
         Hulls.line(new Coordinate(page.getMinX(), far), new Coordinate(page.getMaxX(), far));
@@ -43,7 +46,8 @@ final class Floor {
     List<Paint> paints = new ArrayList<>();
     if (style == Style.COLOUR) {
       Geometry strip =
-          Hulls.PAPER.toGeometry(new Envelope(page.getMinX(), page.getMaxX(), far, near));
+          Hulls.PAPER.toGeometry(
+              new Envelope(page.getMinX(), page.getMaxX(), far, Math.min(near, page.getMaxY())));
       paints.add(new Paint.Area(strip, Colours.FLOOR));
     }
     paints.add(

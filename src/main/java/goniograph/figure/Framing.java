@@ -20,13 +20,14 @@ final class Framing {
   private static final double LARGEST = .42 * 170;
 
   /** Of a support, this much beyond the body belongs to the frame, in body heights. */
-  private static final double SUPPORT_BESIDE = .14;
+  private static final double SUPPORT_BESIDE = .25;
 
   private static final double SUPPORT_ABOVE = .05;
 
   private final Scene scene;
   private final FigureOptions options;
   private final Camera camera;
+  private final Bodies bodies = new Bodies();
 
   Framing(Scene scene, FigureOptions options) {
     this.scene = scene;
@@ -38,15 +39,21 @@ final class Framing {
     return new Camera(180 - camera.yaw(), camera.elevation());
   }
 
-  /** The sketches at the largest scale at which everything fits. */
+  /** The sketches at the largest scale at which everything fits; marks do not shrink with it. */
   Framed framed(List<Step> steps) {
     double scale = fitting();
-    Framed first = sketched(steps, scale);
-    double less =
-        Math.min(
-            room(options.width()) / first.bounds.getWidth(),
-            room(options.height()) / first.bounds.getHeight());
-    return less >= 1 ? first : sketched(steps, scale * less);
+    Framed framed = sketched(steps, scale);
+    for (int pass = 0; pass < 3 && less(framed) < 1; pass++) {
+      scale *= .998 * less(framed);
+      framed = sketched(steps, scale);
+    }
+    return framed;
+  }
+
+  private double less(Framed framed) {
+    return Math.min(
+        room(options.width()) / framed.bounds.getWidth(),
+        room(options.height()) / framed.bounds.getHeight());
   }
 
   private static double room(double mm) {
@@ -54,8 +61,8 @@ final class Framing {
   }
 
   private double fitting() {
-    Projection unit = Projection.of(camera, 1);
-    SceneParts parts = new SceneParts(Projection.of(camera, 100), scene);
+    Projection paper = Projection.of(camera, 100);
+    SceneParts parts = new SceneParts(paper, scene, bodies);
     Envelope body = new Envelope();
     for (Moment key : scene.keys()) {
       parts
@@ -63,31 +70,31 @@ final class Framing {
           .forEach(p -> body.expandToInclude(p.outline().getEnvelopeInternal()));
     }
     Envelope whole = new Envelope(body);
-    parts
-        .supports()
-        .forEach(p -> whole.expandToInclude(near(p.outline().getEnvelopeInternal(), body)));
+    parts.supports().forEach(p -> whole.expandToInclude(near(p, body, paper)));
     double line = options.weights().support();
     double scale =
         Math.min(
             (room(options.width()) - line) / whole.getWidth(),
             (room(options.height()) - line) / whole.getHeight());
-    return Math.min(LARGEST, 100 * scale * unit.scale());
+    return Math.min(LARGEST, 100 * scale);
   }
 
   /** What of a support is near enough to the body to be shown. */
-  private static Envelope near(Envelope support, Envelope body) {
+  static Envelope near(Part support, Envelope body, Projection paper) {
     Envelope reach = new Envelope(body);
-    reach.expandBy(100 * SUPPORT_BESIDE, 100 * SUPPORT_ABOVE);
-    return support.intersection(reach);
+    reach.expandBy(paper.mm(SUPPORT_BESIDE), paper.mm(SUPPORT_ABOVE));
+    return support.outline().getEnvelopeInternal().intersection(reach);
   }
 
   private Framed sketched(List<Step> steps, double scale) {
     Projection paper = Projection.of(camera, scale);
+    SceneParts parts = new SceneParts(paper, scene, bodies);
     List<Sketch> sketches = new ArrayList<>();
     Envelope bounds = new Envelope();
     for (int i = 0; i < steps.size(); i++) {
       boolean showsStart = scene.keys().size() > 1 && (i == 1 || steps.size() == 1);
-      Sketch sketch = new Sketch(scene, options, paper, steps.get(i), showsStart && wantsStart());
+      Sketch sketch =
+          new Sketch(scene, options, parts, paper, steps.get(i), showsStart && wantsStart());
       sketches.add(sketch);
       bounds.expandToInclude(sketch.bounds());
     }
@@ -119,7 +126,7 @@ final class Framing {
       double top = whole.getMinY() - MARGIN;
       double height = whole.getHeight() + 2 * MARGIN;
       AffineTransformation move = AffineTransformation.translationInstance(-left, -top);
-      Envelope across = new Envelope(left, left + options.width(), 0, 0);
+      Envelope across = new Envelope(left, left + options.width(), top, top + height);
       sketches.forEach(sketch -> sketch.floor(across));
       List<Panel> panels = new ArrayList<>();
       for (int i = 0; i < sketches.size(); i++) {

@@ -17,9 +17,10 @@ import java.util.Optional;
  * @param neutral unit vector of the stationary arm
  * @param moving unit vector of the moving arm
  * @param radius of the arc, in body heights
+ * @param bare how much of the arms is left out next to the joint, where they would cross the face
  * @param signed true where the angle is counted from the horizontal, down being negative
  */
-record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, boolean signed) {
+record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, double bare, boolean signed) {
 
   /** The goniometer for a pose file's joint word. */
   static Optional<Goniometer> at(Skeleton s, String joint, Side side) {
@@ -43,13 +44,13 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, boolean sign
   private static Optional<Goniometer> limb(
       Skeleton s, Limb limb, Side side, Vec neutral, double radius) {
     Frame frame = s.limb(limb, side);
-    return Optional.of(new Goniometer(frame.origin(), neutral, down(frame), radius, false));
+    return Optional.of(new Goniometer(frame.origin(), neutral, down(frame), radius, 0, false));
   }
 
   /** The shank against the vertical, as a calf stretch is measured on the ground. */
   private static Optional<Goniometer> ankle(Skeleton s, Side side) {
     Vec up = s.limb(Limb.SHANK, side).axes().y();
-    return Optional.of(new Goniometer(Landmarks.ankle(s, side), Vec.UP, up, .14, false));
+    return Optional.of(new Goniometer(Landmarks.ankle(s, side), Vec.UP, up, .14, 0, false));
   }
 
   /** The forearm against straight ahead, about the upper arm. */
@@ -57,7 +58,7 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, boolean sign
     Vec axis = s.limb(Limb.UPPER_ARM, side).axes().y();
     Vec ahead = across(s.spine(SpineJoint.T5).axes().x(), axis);
     Vec forearm = across(down(s.limb(Limb.FOREARM, side)), axis);
-    return Optional.of(new Goniometer(Landmarks.elbow(s, side), ahead, forearm, .15, false));
+    return Optional.of(new Goniometer(Landmarks.elbow(s, side), ahead, forearm, .15, 0, false));
   }
 
   private static Vec across(Vec direction, Vec axis) {
@@ -68,14 +69,14 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, boolean sign
     Vec apex = s.spine(SpineJoint.C7).origin();
     Vec trunk = s.spine(SpineJoint.T2).axes().y();
     Vec head = s.spine(SpineJoint.C0).axes().y();
-    return Optional.of(new Goniometer(apex, trunk, head, .24, false));
+    return Optional.of(new Goniometer(apex, trunk, head, .24, .72, false));
   }
 
   private static Optional<Goniometer> craniovertebral(Skeleton s, Side side) {
     Vec apex = Landmarks.c7Skin(s);
     Vec ahead = Vec.UP.cross(s.spine(SpineJoint.T2).axes().z()).unit();
     Vec ear = Landmarks.ears(s).minus(apex).unit();
-    return Optional.of(new Goniometer(apex, ahead, ear, .16, true));
+    return Optional.of(new Goniometer(apex, ahead, ear, .16, .72, true));
   }
 
   /** The angle between the arms in space, degrees. */

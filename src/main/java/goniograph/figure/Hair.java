@@ -12,8 +12,8 @@ import org.locationtech.jts.geom.Geometry;
  * viewer. Right in every view because it is cut on the shell, not on paper.
  */
 final class Hair {
-  private static final int AROUND = 64;
-  private static final int DOWN = 40;
+  private static final int AROUND = 48;
+  private static final int DOWN = 28;
   private static final double HORIZON = -.06;
 
   /** How far hair stands off the skull, rising from nothing at the hairline. */
@@ -38,11 +38,7 @@ final class Hair {
     List<Geometry> facets = new ArrayList<>();
     for (int i = 0; i < DOWN; i++) {
       for (int j = 0; j < AROUND; j++) {
-        boolean right = j < AROUND / 2;
-        int from = right ? j : j + 1;
-        int to = right ? j + 1 : j;
-        addFacet(facets, unit(i, from), unit(i + 1, from), unit(i + 1, to));
-        addFacet(facets, unit(i, from), unit(i + 1, to), unit(i, to));
+        addPatch(facets, i, j < AROUND / 2 ? j : j + 1, j < AROUND / 2 ? j + 1 : j);
       }
     }
     Geometry seen = Hulls.union(facets);
@@ -56,8 +52,26 @@ final class Hair {
         Math.sin(down) * Math.cos(around), Math.cos(down), Math.sin(down) * Math.sin(around));
   }
 
-  private void addFacet(List<Geometry> facets, Vec a, Vec b, Vec c) {
-    List<Vec> facet = clipped(clipped(List.of(a, b, c), this::outwards), Hair::aboveHairline);
+  /** A patch of the shell, whole or, on the hairline and the horizon, as two cut triangles. */
+  private void addPatch(List<Geometry> facets, int i, int from, int to) {
+    List<Vec> patch = List.of(unit(i, from), unit(i + 1, from), unit(i + 1, to), unit(i, to));
+    if (patch.stream().allMatch(p -> seen(p) > 0)) {
+      add(facets, patch);
+    } else if (patch.stream().anyMatch(p -> seen(p) > -.2)) {
+      add(facets, cut(List.of(patch.get(0), patch.get(1), patch.get(2))));
+      add(facets, cut(List.of(patch.get(0), patch.get(2), patch.get(3))));
+    }
+  }
+
+  private double seen(Vec unit) {
+    return Math.min(outwards(unit), aboveHairline(unit));
+  }
+
+  private List<Vec> cut(List<Vec> facet) {
+    return clipped(clipped(facet, this::outwards), Hair::aboveHairline);
+  }
+
+  private void add(List<Geometry> facets, List<Vec> facet) {
     if (facet.size() > 2) {
       Geometry area = Hulls.hull(facet.stream().map(this::onPaper).toList());
       if (area.getArea() > 1e-9) {

@@ -78,7 +78,7 @@ final class HeadShape {
 
   private void eyes(List<Part.Region> regions) {
     for (Side side : Side.values()) {
-      Vec unit = new Vec(.90, .06, side.sign() * .43).unit();
+      Vec unit = new Vec(.83, .06, side.sign() * .55).unit();
       Vec out =
           head.axes()
               .apply(new Vec(unit.x() / SKULL.x(), unit.y() / SKULL.y(), unit.z() / SKULL.z()))

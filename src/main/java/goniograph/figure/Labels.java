@@ -15,15 +15,21 @@ final class Labels {
   private static final double[] REACHES = {1.2, 2.2, 3.2, 4.7, 6.2, 7.7, 9.2, 11.5, 14, 17};
   private static final double GAP = .5;
 
+  /** What covering a mm2 of a support costs against one of the body. */
+  private static final double BESIDE = .2;
+
   private final Geometry body;
+  private final Geometry around;
   private final Envelope page;
   private final List<Geometry> taken = new ArrayList<>();
 
   /**
    * @param body what is not to be covered
+   * @param around what is better not covered: chairs and the like
    * @param page where words must stay
    */
-  Labels(Geometry body, Envelope page) {
+  Labels(Geometry body, Geometry around, Envelope page) {
+    this.around = around;
     this.body = body;
     this.page = page;
   }
@@ -49,6 +55,9 @@ final class Labels {
     Place best = null;
     for (double reach : REACHES) {
       for (double turn : TURNS) {
+        if (best != null && .6 * reach >= best.cost) {
+          return kept(best);
+        }
         Place place = candidate(word, at, bearing + Math.toRadians(turn), reach);
         if (best == null || place.cost < best.cost - 1e-9) {
           best = place;
@@ -58,8 +67,12 @@ final class Labels {
     if (best == null) {
       throw new IllegalStateException("no candidates");
     }
-    taken.add(best.box);
-    return best;
+    return kept(best);
+  }
+
+  private Place kept(Place place) {
+    taken.add(place.box);
+    return place;
   }
 
   /**
@@ -93,6 +106,7 @@ final class Labels {
 
   private double cost(Geometry shape, Envelope box, double reach) {
     double cost = Hulls.both(shape, body).getArea() + .6 * reach;
+    cost += BESIDE * Hulls.both(shape, around).getArea();
     for (Geometry other : taken) {
       double overlap = Hulls.both(shape, other).getArea();
       cost += overlap > 1e-6 ? 20 + 4 * overlap : 0;

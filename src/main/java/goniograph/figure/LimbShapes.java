@@ -15,7 +15,8 @@ final class LimbShapes {
   private static final int STATIONS = 21;
   private static final Profile UPPER_ARM = Profile.of(0, .036, .25, .034, .55, .029, 1, .0235);
   private static final Profile FOREARM = Profile.of(0, .0235, .25, .026, .6, .021, 1, .0165);
-  private static final Profile THIGH = Profile.of(0, .056, .3, .052, .65, .043, 1, .035);
+  private static final Profile THIGH =
+      Profile.of(0, .034, .10, .050, .16, .053, .3, .052, .65, .043, 1, .035);
   private static final Profile SHANK =
       Profile.of(0, .035, .15, .034, .32, .0365, .6, .028, 1, .0205);
   private static final Profile SLEEVE =

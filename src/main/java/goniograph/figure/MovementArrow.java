@@ -13,6 +13,12 @@ final class MovementArrow {
   /** Sideways shifts that are tried, mm. */
   private static final double[] SHIFTS = {0, 3, -3, 4.5, -4.5, 6, -6, 8, -8, 10, -10, 12, -12};
 
+  /** Shares of the way's beginning and end that may be left out. */
+  private static final double[] LEFT_OUT = {0, .1, .2};
+
+  /** What leaving all of it out would cost against a mm of shift. */
+  private static final double SHORTER = 12;
+
   /** The least length of an arrow, mm. */
   private static final double LEAST = 7;
 
@@ -55,15 +61,21 @@ final class MovementArrow {
       return List.of();
     }
     Geometry near = Hulls.widened(taken, shaft);
-    Coordinate[] curve = lengthened(first, control(way), last);
-    Shape best = shape(curve, 0);
+    Coordinate[] curve = {first, control(way), last};
+    Shape best = shape(part(curve, 0), 0);
     double least = Double.MAX_VALUE;
-    for (double shift : SHIFTS) {
-      Shape shape = shape(curve, shift);
-      double cost = COVERING * Hulls.both(shape.area(), near).getArea() + .55 * Math.abs(shift);
-      if (cost < least - 1e-9) {
-        least = cost;
-        best = shape;
+    for (double left : LEFT_OUT) {
+      for (double shift : SHIFTS) {
+        double cost = .55 * Math.abs(shift) + SHORTER * left;
+        if (cost >= least) {
+          continue;
+        }
+        Shape shape = shape(part(curve, left), shift);
+        cost += COVERING * Hulls.both(shape.area(), near).getArea();
+        if (cost < least - 1e-9) {
+          least = cost;
+          best = shape;
+        }
       }
     }
     return List.of(best);
@@ -100,6 +112,16 @@ final class MovementArrow {
       longer[i] = new Coordinate(x + k * (curve[i].x - x), y + k * (curve[i].y - y));
     }
     return longer;
+  }
+
+  /** The middle of a curve, without {@code left} of it at both ends. */
+  private static Coordinate[] part(Coordinate[] c, double left) {
+    Coordinate a = at(c, left);
+    Coordinate b = at(c, 1 - left);
+    Coordinate middle = at(c, .5);
+    Coordinate control =
+        new Coordinate(2 * middle.x - (a.x + b.x) / 2, 2 * middle.y - (a.y + b.y) / 2);
+    return lengthened(a, control, b);
   }
 
   private Shape shape(Coordinate[] curve, double shift) {

@@ -14,6 +14,9 @@ final class Painter {
   /** Seen pieces of line shorter than this, in mm, are left out. */
   private static final double CRUMB = .8;
 
+  /** Seen specks of black narrower than twice this, mm, are left out. */
+  private static final double SPECK = .1;
+
   private final Style style;
   private final Weights weights;
   private final List<Part> parts;
@@ -85,7 +88,7 @@ final class Painter {
       if (style == Style.COLOUR) {
         paints.add(new Paint.Area(region.area(), colour));
       } else if (!colour.equals(Style.PAPER)) {
-        paints.add(new Paint.Area(Hulls.minus(region.area(), hidden), colour));
+        paints.add(new Paint.Area(Hulls.opened(Hulls.minus(region.area(), hidden), SPECK), colour));
       }
     }
   }
@@ -96,14 +99,21 @@ final class Painter {
     if (part.role() == Role.MOVING && style.hatched() && part.id().kind() != Kind.HEAD) {
       Geometry inside = Hulls.widened(part.outline(), -.1);
       Geometry hatch = Hatch.of(Hulls.minus(inside, hidden), weights.pitch());
-      paints.add(Paint.Line.cut(Lines.pieces(hatch, .5), colour, weights.hatch()));
+      paints.add(Paint.Line.cut(Lines.pieces(hatch, 2 * weights.halo()), colour, weights.hatch()));
     }
     for (Geometry inner : part.inner()) {
       paints.add(Paint.Line.solid(seen(inner, hidden, .5), colour, weights.inner()));
     }
-    double least = part.role() == Role.SUPPORT ? 3.3 * CRUMB : CRUMB;
-    Geometry edge = seen(outlines.get(i).edge(), hidden, least);
+    Geometry edge = seen(outlines.get(i).edge(), hidden, crumb(part.role()));
     paints.add(Paint.Line.solid(edge, colour, weights.outline(part.role())));
+  }
+
+  /** What lies behind leaves longer crumbs between what lies before it. */
+  private static double crumb(Role role) {
+    return switch (role) {
+      case NEAR, MOVING -> CRUMB;
+      case FAR, SUPPORT -> 3 * CRUMB;
+    };
   }
 
   private static Geometry seen(Geometry lines, Geometry hidden, double least) {

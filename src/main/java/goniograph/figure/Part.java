@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
 
 /**
  * A part of the drawing: what is painted together and before or after others as a whole.
@@ -70,22 +71,34 @@ record Part(
    *
    * @param calm within this distance, in mm, no halo falls on either part
    */
-  record Weld(Id other, Coordinate joint, double radius, double calm) {}
+  record Weld(Id other, Coordinate joint, double radius, double calm) {
+    Weld scaled(double k) {
+      Coordinate at = new Coordinate(k * joint.x, k * joint.y);
+      return new Weld(other, at, k * radius, k * calm);
+    }
+  }
 
   /** True for two boxes of one support. */
   boolean sameSupport(Part other) {
     return group.isPresent() && group.equals(other.group);
   }
 
-  Part as(Role other) {
-    return new Part(id, other, outline, regions, inner, welds, solid, group);
+  /** The part on paper of another scale. */
+  Part scaled(double k) {
+    AffineTransformation larger = AffineTransformation.scaleInstance(k, k);
+    return new Part(
+        id,
+        role,
+        larger.transform(outline),
+        regions.stream().map(r -> new Region(r.tone(), larger.transform(r.area()))).toList(),
+        inner.stream().map(larger::transform).toList(),
+        welds.stream().map(weld -> weld.scaled(k)).toList(),
+        solid,
+        group);
   }
 
-  /** The part within a smaller outline. */
-  Part cutTo(Geometry smaller) {
-    List<Region> cut =
-        regions.stream().map(r -> new Region(r.tone(), Hulls.both(r.area(), smaller))).toList();
-    return new Part(id, role, smaller, cut, inner, welds, solid, group);
+  Part as(Role other) {
+    return new Part(id, other, outline, regions, inner, welds, solid, group);
   }
 
   Part unwelded() {

@@ -8,25 +8,30 @@ import goniograph.pose.Moment;
 import goniograph.pose.Prop;
 import goniograph.pose.Scene;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 
 /** All parts of a scene at one moment, unordered. */
 final class SceneParts {
   /** Beyond this, the side turned away is drawn as the far side; in between never. */
   private static final double SIDE_ON = .80;
 
-  /** The reach of the ball of the hip, in body heights. */
-  private static final double HIP = .070;
-
   private final Projection paper;
   private final Scene scene;
+  private final Bodies bodies;
 
   SceneParts(Projection paper, Scene scene) {
+    this(paper, scene, new Bodies());
+  }
+
+  /**
+   * @param bodies bodies already shaped for this view
+   */
+  SceneParts(Projection paper, Scene scene, Bodies bodies) {
     this.paper = paper;
     this.scene = scene;
+    this.bodies = bodies;
   }
 
   /** Body, supports and props; the moving parts told apart where {@code marked}. */
@@ -41,32 +46,7 @@ final class SceneParts {
 
   /** The parts of the body alone, all told alike. */
   List<Part> body(Skeleton skeleton) {
-    List<Part> parts = new ArrayList<>();
-    Part trunk = new TrunkShape(paper, skeleton).part();
-    parts.add(trunk);
-    parts.add(new HeadShape(paper, skeleton).part());
-    for (Side side : Side.values()) {
-      for (Part limb : new LimbShapes(paper, skeleton).of(side)) {
-        parts.add(limb.id().kind() == Kind.THIGH ? tuckedIn(limb, trunk) : limb);
-      }
-      parts.add(new HandShape(paper, skeleton, side).part());
-      parts.add(new FootShape(paper, skeleton, side).part());
-    }
-    return parts;
-  }
-
-  /** The ball of the hip must not rise over the shirt; a bent thigh farther down may. */
-  private Part tuckedIn(Part thigh, Part trunk) {
-    Geometry shirt =
-        Hulls.union(
-            trunk.regions().stream()
-                .filter(region -> region.tone() == Tone.SHIRT)
-                .map(Part.Region::area)
-                .toList());
-    Coordinate hip = thigh.welds().get(0).joint();
-    Geometry cover = Hulls.both(shirt, Hulls.circle(hip, paper.mm(HIP)));
-    Geometry outline = Hulls.largest(Hulls.minus(thigh.outline(), Hulls.widened(cover, .15)));
-    return thigh.cutTo(outline);
+    return bodies.of(skeleton, paper);
   }
 
   /** The boxes of all supports, in their order. */
@@ -91,7 +71,7 @@ final class SceneParts {
   private Part told(Part part, Skeleton skeleton, boolean marked) {
     boolean far = far(part, skeleton);
     Part welded = far && joinsTrunk(part) ? part.unwelded() : part;
-    if (marked && moves(part)) {
+    if (marked && !everythingMoves() && moves(part)) {
       return welded.as(Role.MOVING);
     }
     return far ? welded.as(Role.FAR) : welded;
@@ -104,6 +84,14 @@ final class SceneParts {
   private boolean far(Part part, Skeleton skeleton) {
     double facing = paper.facing(skeleton.pelvis().axes().z());
     return part.id().side().filter(side -> side.sign() * facing < -SIDE_ON).isPresent();
+  }
+
+  /** Where the whole body moves, marking all of it would tell nothing apart. */
+  private boolean everythingMoves() {
+    return Arrays.stream(Side.values())
+        .allMatch(
+            side ->
+                scene.movingLimbs().getOrDefault(side, Set.of()).size() == Limb.values().length);
   }
 
   private boolean moves(Part part) {

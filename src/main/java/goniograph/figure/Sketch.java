@@ -29,21 +29,32 @@ final class Sketch {
   private final List<Refusal> refusals = new ArrayList<>();
   private final List<AngleArc> arcs = new ArrayList<>();
   private final List<String> numbers = new ArrayList<>();
+  private final Geometry around;
   private Geometry covered;
+  private Geometry arrows = Hulls.PAPER.createPolygon();
+  private int marksFrom;
   private boolean startSeen;
 
-  Sketch(Scene scene, FigureOptions options, Projection paper, Step step, boolean showsStart) {
+  Sketch(
+      Scene scene,
+      FigureOptions options,
+      SceneParts sceneParts,
+      Projection paper,
+      Step step,
+      boolean showsStart) {
     this.scene = scene;
     this.options = options;
     this.paper = paper;
     this.step = step;
-    this.sceneParts = new SceneParts(paper, scene);
+    this.sceneParts = sceneParts;
     this.parts =
         new DepthOrder(paper, step.key().skeleton(), carries())
             .sorted(sceneParts.of(step.key(), step.marked()));
     this.body = area(true);
-    this.covered = Hulls.union(body, area(false));
+    this.around = area(false);
+    this.covered = Hulls.union(body, around);
     paints.addAll(new Painter(options.style(), options.weights(), parts).painted());
+    marksFrom = paints.size();
     if (showsStart) {
       start();
     }
@@ -66,10 +77,15 @@ final class Sketch {
     return startSeen;
   }
 
-  /** What the drawing fills on paper. */
+  /** What the drawing fills on paper: body, marks, and supports as far as they are near. */
   Envelope bounds() {
-    Envelope bounds = new Envelope();
-    for (Paint paint : paints) {
+    Envelope bounds = new Envelope(body.getEnvelopeInternal());
+    Envelope bodyBounds = new Envelope(bounds);
+    parts.stream()
+        .filter(part -> part.id().kind() == Kind.SUPPORT)
+        .forEach(part -> bounds.expandToInclude(Framing.near(part, bodyBounds, paper)));
+    bounds.expandBy(options.weights().working() / 2);
+    for (Paint paint : paints.subList(marksFrom, paints.size())) {
       Envelope box = new Envelope(paint.shape().getEnvelopeInternal());
       if (paint instanceof Paint.Line line && !line.colour().equals(Style.PAPER)) {
         box.expandBy(line.width() / 2);
@@ -149,6 +165,7 @@ final class Sketch {
     for (MovementArrow.Shape shape : arrow.along(way(mark), covered)) {
       paints.addAll(arrow.painted(shape, options.style(), options.weights()));
       cover(shape.area());
+      arrows = Hulls.union(arrows, shape.area());
     }
   }
 
@@ -191,7 +208,9 @@ final class Sketch {
   /** The floor across the page, under everything. */
   void floor(Envelope page) {
     Floor floor = new Floor(paper, scene.keys().get(0).skeleton().pelvis().origin());
-    paints.addAll(0, floor.painted(page, covered, options));
+    List<Paint> painted = floor.painted(page, covered, options);
+    paints.addAll(0, painted);
+    marksFrom += painted.size();
   }
 
   /** Numbers and side words, in places within {@code page}. */
@@ -200,7 +219,7 @@ final class Sketch {
   }
 
   private void label(Lettering lettering, Envelope page) {
-    Labels labels = new Labels(covered, page);
+    Labels labels = new Labels(Hulls.union(body, arrows), around, page);
     List<Paint> words = new ArrayList<>();
     for (int i = 0; i < arcs.size(); i++) {
       labels.take(Hulls.widened(arcs.get(i).arc(), options.weights().near()));

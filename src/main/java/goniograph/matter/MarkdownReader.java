@@ -38,7 +38,16 @@ public final class MarkdownReader {
   /** Reads a file from character {@code from} to its end. */
   public static Body read(SourceFile file, int from, Consumer<Finding> findings) {
     TextPlaces places = new TextPlaces(file, from);
-    return new MarkdownReader(places, findings).body();
+    List<Finding> found = new ArrayList<>();
+    try {
+      Body body = new MarkdownReader(places, found::add).body();
+      found.forEach(findings);
+      return body;
+    } catch (StackOverflowError tooDeep) {
+      // The parser recurses; emphasis or lists nested a thousand deep are nobody's sheet.
+      new TextFindings(places, findings).tooDeep();
+      return new Body(Optional.empty(), List.of(), places.all());
+    }
   }
 
   private Body body() {
@@ -73,7 +82,8 @@ public final class MarkdownReader {
     } else if (title.isPresent()) {
       findings.structure(heading, "A second title.", "Keep one line with `# `.");
     } else {
-      title = Optional.of(read(Piece.Kind.TITLE, 0, heading));
+      title =
+          Optional.of(read(Piece.Kind.TITLE, 0, heading)).filter(piece -> !piece.text().isBlank());
     }
   }
 

@@ -56,6 +56,15 @@ final class TextFindings {
         "Begin the text with a line such as `# Chair rise`.");
   }
 
+  void tooDeep() {
+    error(
+        "text-structure",
+        places.span(0, 0),
+        "The text nests lists or emphasis far too deeply to be read.",
+        "A sheet has one title, fixed sections and lists of one level; nothing else has a place.",
+        "Look for a long run of `*`, `_` or list marks and take it out.");
+  }
+
   void structure(Node node, String what, String mend) {
     error(
         "text-structure",

@@ -7,6 +7,7 @@ import goniograph.body.Lengths;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
+import goniograph.body.SpineJoint;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
 import java.util.Map;
@@ -44,6 +45,7 @@ final class ArmSolver {
     Vec typed = elbow.minus(line.times(elbow.dot(line)));
     Vec back = s.limb(Limb.UPPER_ARM, side).axes().x().times(-1);
     Vec pole = (typed.length() < 1e-6 ? back : typed.unit()).times(.6).plus(back.times(.4));
-    return TwoBone.reach(shoulder, wrist, Lengths.UPPER_ARM, Lengths.FOREARM, pole);
+    return TwoBone.reach(shoulder, wrist, Lengths.UPPER_ARM, Lengths.FOREARM, pole)
+        .above(Clearance.ELBOW, s.spine(SpineJoint.T2).axes().z().times(side.sign()));
   }
 }

@@ -10,6 +10,9 @@ import java.util.stream.Stream;
 
 /** Lifts hands and feet that touch nothing out of the floor. */
 final class Clearance {
+  /** The elbow's radius: how high its centre lies when it rests on the floor. */
+  static final double ELBOW = .0235;
+
   private static final int ROUNDS = 6;
 
   private Clearance() {}
@@ -39,8 +42,8 @@ final class Clearance {
 
   private static Skeleton hand(Skeleton s, Side side) {
     Skeleton body = s;
-    for (int i = 0; i < ROUNDS && handDepth(body, side) > 0; i++) {
-      Vec up = Vec.UP.times(handDepth(body, side) + 1e-4);
+    for (int i = 0; i < ROUNDS && armDepth(body, side) > 0; i++) {
+      Vec up = Vec.UP.times(Math.max(0, handDepth(body, side) + 1e-4));
       body =
           ArmSolver.reach(
               body, side, Landmarks.wrist(body, side).plus(up), body.limb(Limb.HAND, side).axes());
@@ -55,6 +58,15 @@ final class Clearance {
       body = kneeling ? LegSolver.kneeBent(body, side, up) : LegSolver.lifted(body, side, up);
     }
     return body;
+  }
+
+  private static double armDepth(Skeleton s, Side side) {
+    return Math.max(handDepth(s, side), elbowDepth(s, side));
+  }
+
+  /** How deep an elbow lies below the floor; not above 0 where it is clear. */
+  static double elbowDepth(Skeleton s, Side side) {
+    return ELBOW - Landmarks.elbow(s, side).y();
   }
 
   /** How deep a hand lies below the floor; not above 0 where it is clear. */

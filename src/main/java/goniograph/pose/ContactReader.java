@@ -16,6 +16,7 @@ final class ContactReader {
   private static final Pattern CONTACT =
       Pattern.compile(
           "(.+?) (slides on|stays on|on|holding) (.+?)(?: at (\\d{1,3}(?:\\.\\d)?) ?cm)?");
+  private static final List<String> BOTH = Arrays.stream(Part.values()).map(Part::both).toList();
   private static final List<String> PARTS = partWords();
 
   private final List<String> targets;
@@ -63,7 +64,12 @@ final class ContactReader {
   private Optional<SidedPart> part(Phrase phrase) {
     Optional<SidedPart> found = part(phrase.text());
     if (found.isEmpty()) {
-      complaint.unknown("pose-contact-part", phrase, "a part that can touch", PARTS);
+      complaint.unknown(
+          "pose-contact-part",
+          phrase,
+          "a part that can touch",
+          PARTS,
+          "Known are `" + String.join("`, `", BOTH) + "`, and one of a pair: `left hand`.");
     }
     return found;
   }
@@ -80,7 +86,7 @@ final class ContactReader {
   }
 
   private static List<String> partWords() {
-    List<String> words = new ArrayList<>(Arrays.stream(Part.values()).map(Part::both).toList());
+    List<String> words = new ArrayList<>(BOTH);
     Arrays.stream(Part.values())
         .filter(Part::paired)
         .flatMap(part -> Stream.of("left " + part.one(), "right " + part.one()))

@@ -35,13 +35,40 @@ final class Feet {
   Skeleton plant(Skeleton s, List<Contact> contacts, boolean carried) {
     List<Contact> feet = contacts.stream().filter(c -> c.part().ofFoot()).toList();
     feet.forEach(c -> keep(s, c));
-    Skeleton body = s;
+    Skeleton body = carried ? s.moved(Vec.UP.times(rise(s, feet))) : s;
     Planted planted = all(body, feet);
     for (int i = 0; carried && planted.miss > CLOSE && i < 8; i++) {
       body = body.moved(new Vec(0, -1.05 * planted.miss, 0));
       planted = all(body, feet);
     }
     return carried && pose.balanced() ? balanced(planted.skeleton, feet) : planted.skeleton;
+  }
+
+  /**
+   * How far the body rises so that one leg is as long as typed, from its hip to where its foot is
+   * planted, and none is shorter than typed.
+   */
+  private double rise(Skeleton s, List<Contact> feet) {
+    return feet.stream()
+        .filter(c -> c.part() == Part.FOOT && c.manner() != Contact.Manner.SLIDES_ON)
+        .mapToDouble(c -> rise(s, c))
+        .max()
+        .orElse(0);
+  }
+
+  private double rise(Skeleton s, Contact contact) {
+    Vec hip = Landmarks.hip(s, side(contact));
+    double typed = point(s, contact).minus(hip).length();
+    Vec way = pin(s, contact).point().minus(hip);
+    double across = way.x() * way.x() + way.z() * way.z();
+    double ankle = pose.height(contact) + Lengths.ANKLE;
+    return ankle + Math.sqrt(Math.max(0, typed * typed - across)) - hip.y();
+  }
+
+  private Pins.Pin pin(Skeleton s, Contact contact) {
+    return pins.find(contact)
+        .orElseGet(
+            () -> new Pins.Pin(point(s, contact), s.limb(Limb.FOOT, side(contact)).axes().x()));
   }
 
   private void keep(Skeleton s, Contact contact) {
@@ -84,9 +111,7 @@ final class Feet {
               : LegSolver.flatSliding(s, side, y);
       return new LegSolver.Bent(slid, 0);
     }
-    Pins.Pin pin =
-        pins.find(contact)
-            .orElseGet(() -> new Pins.Pin(point(s, contact), s.limb(Limb.FOOT, side).axes().x()));
+    Pins.Pin pin = pin(s, contact);
     Vec at = new Vec(pin.point().x(), y, pin.point().z());
     return switch (contact.part()) {
       case HEEL -> LegSolver.onHeel(s, side, at);

@@ -10,6 +10,7 @@ import goniograph.body.SpineJoint;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Lays every hand that has a contact on its support: flat, or on its fingertips. */
@@ -18,17 +19,21 @@ final class Hands {
   static final double HALF_PALM = .011;
 
   /** How steeply the fingers come down when only their tips touch. */
-  private static final double STEEP = 55;
+  private static final double STEEP = 45;
 
   /** How far a palm and a fingertip keep from a worktop's edge. */
   private static final double PALM_INSET = .035;
 
   private static final double TIP_INSET = .020;
 
-  /** On a thigh: part of the way to the knee, and height of the palm above its axis. */
+  /** On a thigh: part of the way to the knee, and distance of the palm from its axis. */
   private static final double THIGH_PART = .70;
 
   static final double THIGH_HEIGHT = .055;
+
+  /** How far a hand on a thigh lies towards the outside. */
+  private static final double THIGH_ROLL = 25;
+
   private static final double THIGH_CURL = 10;
   private static final double TIP_CURL = 14;
 
@@ -78,10 +83,19 @@ final class Hands {
     return room.find(contact.target()).flatMap(p -> p.level().or(p::upright));
   }
 
+  /** On the thigh's upper outer side, where the forearm need not turn to its end. */
   private static Goal onThigh(Skeleton s, Side side) {
     Frame thigh = s.limb(Limb.THIGH, side);
-    Vec palm = thigh.point(THIGH_HEIGHT, -THIGH_PART * Lengths.THIGH, 0);
-    return goal(palm, thigh.axes().y().times(-1), thigh.axes().x(), side);
+    double roll = Math.toRadians(THIGH_ROLL);
+    Vec outward =
+        thigh
+            .axes()
+            .x()
+            .times(Math.cos(roll))
+            .plus(thigh.axes().z().times(side.sign() * Math.sin(roll)));
+    Vec axis = thigh.point(0, -THIGH_PART * Lengths.THIGH, 0);
+    Vec palm = axis.plus(outward.times(THIGH_HEIGHT));
+    return goal(palm, thigh.axes().y().times(-1), outward, side);
   }
 
   private Goal flat(Skeleton s, Side side, Surface surface, Contact contact) {
@@ -99,7 +113,7 @@ final class Hands {
     Vec down = pin.heading().times(Math.cos(steep)).minus(surface.normal().times(Math.sin(steep)));
     Turn axes = axes(down, surface.normal(), side);
     Frame hand = new Frame(Vec.ZERO, axes);
-    Vec reach = Landmarks.fingertip(s.with(side, java.util.Map.of(Limb.HAND, hand)), side);
+    Vec reach = Landmarks.fingertip(s.with(side, Map.of(Limb.HAND, hand)), side);
     return new Goal(pin.point().minus(reach), axes);
   }
 

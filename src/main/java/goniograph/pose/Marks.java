@@ -26,13 +26,27 @@ final class Marks {
   private static final Map<String, Moving> MOVING = moving();
   private static final Map<String, Mark> MARKS = marks();
 
+  /** How a kind of word is named in findings. */
+  private record Forms(String rule, String what, String sentence) {}
+
+  private static final Forms MARK_FORMS =
+      new Forms(
+          "pose-mark-unknown",
+          "a mark",
+          "Known are `ghost`, `balance`, `arrow` with a point of the body (`arrow right hand`,"
+              + " `arrow hips`) and `angle` with a joint (`angle left knee`, `angle cva`).");
+  private static final Forms MOVING_FORMS =
+      new Forms(
+          "pose-moving-unknown",
+          "a part that moves",
+          "Known are `left` or `right` with `hand`, `forearm`, `arm`, `thigh`, `leg` or `foot`,"
+              + " and `arms`, `legs`, `body`, `head`.");
+
   private Marks() {}
 
   /** The marks of a list. */
   static List<Mark> marks(Value list, Complaint complaint) {
-    return list.list(
-        item ->
-            item.scalar().flatMap(s -> one(s, MARKS, "pose-mark-unknown", "a mark", complaint)));
+    return list.list(item -> item.scalar().flatMap(s -> one(s, MARKS, MARK_FORMS, complaint)));
   }
 
   /** What moves: one word or a list of words. */
@@ -46,15 +60,15 @@ final class Marks {
   }
 
   private static Optional<Moving> part(Node.Scalar scalar, Complaint complaint) {
-    return one(scalar, MOVING, "pose-moving-unknown", "a part that moves", complaint);
+    return one(scalar, MOVING, MOVING_FORMS, complaint);
   }
 
   private static <T> Optional<T> one(
-      Node.Scalar scalar, Map<String, T> known, String rule, String what, Complaint complaint) {
+      Node.Scalar scalar, Map<String, T> known, Forms forms, Complaint complaint) {
     Phrase phrase = Phrase.of(scalar);
     Optional<T> found = Optional.ofNullable(known.get(phrase.text()));
     if (found.isEmpty()) {
-      complaint.unknown(rule, phrase, what, known.keySet());
+      complaint.unknown(forms.rule, phrase, forms.what, known.keySet(), forms.sentence);
     }
     return found;
   }

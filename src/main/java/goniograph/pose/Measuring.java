@@ -57,8 +57,8 @@ final class Measuring {
     if (contact.target().equals("thighs")) {
       Frame thigh = s.limb(Limb.THIGH, side);
       double along = -thigh.axes().invert(palm.minus(thigh.origin())).y();
-      double on = Math.max(0, Math.min(Lengths.THIGH, along));
-      return palm.minus(thigh.point(Hands.THIGH_HEIGHT, -on, 0)).length();
+      Vec axis = thigh.point(0, -Math.max(0, Math.min(Lengths.THIGH, along)), 0);
+      return Math.abs(palm.minus(axis).length() - Hands.THIGH_HEIGHT);
     }
     boolean tips = contact.part() == Part.FINGERTIPS;
     Vec point = tips ? Landmarks.fingertip(s, side) : palm;
@@ -112,11 +112,12 @@ final class Measuring {
                 side ->
                     Stream.of(
                         new Depth("hand", Clearance.handDepth(s, side)),
-                        new Depth("elbow", .0235 - Landmarks.elbow(s, side).y()),
+                        new Depth("elbow", Clearance.elbowDepth(s, side)),
                         new Depth("knee", Lengths.KNEELING_KNEE - Landmarks.knee(s, side).y()),
                         new Depth("foot", Clearance.footDepth(s, side))));
     return Stream.concat(trunk, limbs)
-        .map(depth -> new Depth(depth.part, Math.max(0, pose.body().cm(depth.cm))))
+        .map(depth -> new Depth(depth.part, pose.body().cm(depth.cm)))
+        .filter(depth -> depth.cm > .01)
         .reduce(new Depth("", 0), (a, b) -> b.cm > a.cm ? b : a);
   }
 

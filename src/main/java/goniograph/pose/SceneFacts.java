@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * What rules may ask of a solved pose. Everything is read from the solved bodies, nothing from what
@@ -65,15 +66,23 @@ public record SceneFacts(
     return extremes;
   }
 
+  /** A freedom's smallest and largest value; every freedom but the chin's tuck has them. */
+  public Optional<Extreme> extreme(Freedom freedom) {
+    return Optional.ofNullable(extremes().get(freedom));
+  }
+
+  /** How far a support's near edge is from the body in the first key frame, in cm. */
+  public Optional<Double> distanceCm(String support) {
+    return Optional.ofNullable(supportDistanceCm.get(support));
+  }
+
   /** The largest flexion of either hip over the whole movement, in degrees. */
   public double hipFlexionMax() {
-    SortedMap<Freedom, Extreme> extremes = extremes();
-    double most = Double.NEGATIVE_INFINITY;
-    for (Side side : Side.values()) {
-      Extreme hip = extremes.get(Freedom.of(Joint.HIP, side, Movement.FLEXION));
-      most = hip == null ? most : Math.max(most, hip.high());
-    }
-    return most;
+    return Stream.of(Side.values())
+        .flatMap(side -> extreme(Freedom.of(Joint.HIP, side, Movement.FLEXION)).stream())
+        .mapToDouble(Extreme::high)
+        .max()
+        .orElse(0);
   }
 
   /** The largest value of a fact over the whole movement. */

@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.Frame;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
+import java.util.Optional;
 
 /**
  * Two rods from a fixed joint to a target, solved in closed form: where the middle joint lies and
@@ -37,6 +38,34 @@ record TwoBone(Vec start, Vec middle, Vec end, Vec bend, double miss) {
         start.plus(u.times(reach)),
         n,
         Math.abs(wanted - reach));
+  }
+
+  /**
+   * The same reach with the middle joint swung about the line from start to end, as little as
+   * needed to bring it to a height: outward, else inward, and unswung where a quarter turn is not
+   * enough.
+   *
+   * @param outward roughly where it swings to
+   */
+  TwoBone above(double height, Vec outward) {
+    Vec side = end.minus(start).unit().cross(bend);
+    Vec out = side.dot(outward) < 0 ? side.times(-1) : side;
+    return swung(height, out).or(() -> swung(height, out.times(-1))).orElse(this);
+  }
+
+  private Optional<TwoBone> swung(double height, Vec across) {
+    Vec u = end.minus(start).unit();
+    Vec foot = start.plus(u.times(middle.minus(start).dot(u)));
+    double radius = middle.minus(foot).length();
+    for (int degrees = 0; degrees <= 90; degrees += 2) {
+      double swing = Math.toRadians(degrees);
+      Vec n = bend.times(Math.cos(swing)).plus(across.times(Math.sin(swing)));
+      Vec joint = foot.plus(n.times(radius));
+      if (joint.y() >= height) {
+        return Optional.of(new TwoBone(start, joint, end, n, miss));
+      }
+    }
+    return Optional.empty();
   }
 
   /** The flexion axis of a knee, whose joint stands out to the front. */

@@ -42,7 +42,7 @@ record Calendar(EntryDigests entry, SharedRegister register, LocalDate today) {
   }
 
   private Optional<Reason> review(LocalDate due) {
-    if (today.isBefore(due.minusDays(NEAR_DAYS))) {
+    if (!today.isAfter(due.minusDays(NEAR_DAYS))) {
       return Optional.empty();
     }
     if (!today.isAfter(due)) {
@@ -54,17 +54,17 @@ record Calendar(EntryDigests entry, SharedRegister register, LocalDate today) {
   }
 
   private Finding near(LocalDate due) {
-    return finding("review-near", "The review of `" + entry.id() + "` is due by " + due + ".");
+    return finding("The review of `" + entry.id() + "` is due by " + due + ".");
   }
 
   private Finding overdue(LocalDate due, boolean late) {
     String end = late ? "; the sheet is no longer printed." : ".";
-    return finding("review-overdue", "The review of `" + entry.id() + "` was due by " + due + end);
+    return finding("The review of `" + entry.id() + "` was due by " + due + end);
   }
 
-  private Finding finding(String rule, String what) {
+  private Finding finding(String what) {
     return Finding.warning(
-        rule,
+        "review-due",
         Span.of(entry.file()),
         what,
         "What was right when it was written may no longer be.",

@@ -7,27 +7,20 @@ import java.util.stream.Collectors;
 /** Whose signatures a kind of text needs before it counts as approved. */
 public enum Duty {
   /** An entry in its source language: its author and a clinician. */
-  ENTRY("an entry", Role.AUTHOR, Role.CLINICAL),
+  ENTRY(Role.AUTHOR, Role.CLINICAL),
   /** Anything put into another language: its translator and a second reader. */
-  VERSION("a language version", Role.TRANSLATOR, Role.LANGUAGE),
+  VERSION(Role.TRANSLATOR, Role.LANGUAGE),
   /** A safety statement in the source language: two clinicians. */
-  STATEMENT("the statements", Role.CLINICAL, Role.CLINICAL),
+  STATEMENT(Role.CLINICAL, Role.CLINICAL),
   /** A rule file: two clinicians. */
-  RULES("the rules", Role.CLINICAL, Role.CLINICAL),
+  RULES(Role.CLINICAL, Role.CLINICAL),
   /** The phrases in the source language: their author. */
-  PHRASES("the phrases", Role.AUTHOR);
+  PHRASES(Role.AUTHOR);
 
-  private final String what;
   private final List<Role> roles;
 
-  Duty(String what, Role... roles) {
-    this.what = what;
+  Duty(Role... roles) {
     this.roles = List.of(roles);
-  }
-
-  /** What it is about, for sentences. */
-  public String what() {
-    return what;
   }
 
   /** The roles that sign, each once. */

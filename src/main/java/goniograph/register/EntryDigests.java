@@ -1,5 +1,8 @@
 package goniograph.register;
 
+import goniograph.library.Entry;
+import goniograph.library.Library;
+import goniograph.matter.Located;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Optional;
@@ -23,5 +26,20 @@ public record EntryDigests(
     Optional<LocalDate> reviewDue) {
   public EntryDigests {
     statements = Collections.unmodifiableSortedSet(new TreeSet<>(statements));
+  }
+
+  /** An entry of a library that was read. */
+  public static EntryDigests of(Entry entry, Library library) {
+    TreeSet<String> statements = new TreeSet<>();
+    entry.statements().forEach(id -> statements.add(id.value()));
+    entry.text().pieces().stream()
+        .flatMap(piece -> piece.careLine().stream())
+        .forEach(statements::add);
+    return new EntryDigests(
+        entry.id(),
+        entry.common().file().path(),
+        Digests.entry(entry, library),
+        statements,
+        entry.reviewDue().map(Located::value));
   }
 }

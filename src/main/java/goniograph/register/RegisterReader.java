@@ -21,7 +21,9 @@ import java.util.function.Function;
 /** Reads register files. Never throws on what they contain. */
 public final class RegisterReader {
   static final String SCHEMA = "register/1";
-  static final String SHARED = "shared/register.yaml";
+
+  /** The path of the shared register. */
+  public static final String SHARED = "shared/register.yaml";
 
   private RegisterReader() {}
 

@@ -26,16 +26,12 @@ record SignatureReasons(Duty duty, String what, String command, String file, Pri
     List<Reason> reasons = new ArrayList<>();
     signatures.conflicts().stream().findFirst().ifPresent(one -> reasons.add(conflict(one)));
     for (Role role : duty.roles()) {
-      int lacking = duty.signers(role) - people(signatures.valid(role, text));
+      int lacking = duty.signers(role) - Signatures.people(signatures.valid(role, text));
       if (lacking > 0) {
         reasons.add(lacking(signatures.in(role), role, lacking, text));
       }
     }
     return reasons;
-  }
-
-  private static int people(List<Signature> signatures) {
-    return (int) signatures.stream().map(Signature::by).distinct().count();
   }
 
   private Reason lacking(List<Signature> given, Role role, int lacking, Text text) {

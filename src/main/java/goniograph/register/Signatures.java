@@ -38,22 +38,24 @@ public record Signatures(List<Signature> all) {
   }
 
   /**
-   * With one more signature. It takes the place of an earlier one by the same id in the same role,
-   * and of those in its role that the text has outgrown.
+   * With one more signature. It takes the place of an earlier one by the same id in the same role.
+   * When all whom the duty asks for in this role have signed, signatures that the text has outgrown
+   * go.
    */
-  public Signatures with(Signature added) {
-    List<Signature> kept = new ArrayList<>();
-    for (Signature other : all) {
-      boolean sameText =
-          other.digest().equals(added.digest()) && other.source().equals(added.source());
-      boolean replaced =
-          other.role() == added.role() && (other.by().equals(added.by()) || !sameText);
-      if (!replaced) {
-        kept.add(other);
-      }
-    }
+  public Signatures with(Signature added, Duty duty) {
+    List<Signature> kept = new ArrayList<>(all);
+    kept.removeIf(one -> one.role() == added.role() && one.by().equals(added.by()));
     kept.add(added);
+    Text text = new Text(added.digest(), added.source());
+    if (people(new Signatures(kept).valid(added.role(), text)) >= duty.signers(added.role())) {
+      kept.removeIf(one -> one.role() == added.role() && !one.covers(text));
+    }
     return new Signatures(kept);
+  }
+
+  /** How many different people these are. */
+  static int people(List<Signature> signatures) {
+    return (int) signatures.stream().map(Signature::by).distinct().count();
   }
 
   /** Those in a role that hold for the text as it stands. */

@@ -49,7 +49,7 @@ public record Glyphs(boolean rightToLeft, double scale) {
   }
 
   private static double holdTick(int seconds) {
-    return seconds <= 5 ? 5.7 : Math.min(3.2, 62.0 / seconds);
+    return seconds <= 5 ? 5.7 : Math.min(2.6, 52.0 / seconds);
   }
 
   /** Rings in groups of five. */

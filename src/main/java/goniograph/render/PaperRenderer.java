@@ -22,7 +22,9 @@ public final class PaperRenderer {
    */
   public Paper render(Sheet sheet, Layout layout, String digest, LocalDate today) {
     boolean rightToLeft = sheet.identity().rightToLeft();
-    PaperPlan loose = PaperPlan.unfolded(rightToLeft, script(sheet.identity().language()));
+    PaperPlan loose =
+        PaperPlan.unfolded(
+            sheet.identity().language(), rightToLeft, script(sheet.identity().language()));
     PdfFacts facts =
         new PdfFacts(sheet.head().title(), sheet.identity().language(), rightToLeft, digest, today);
     RenderedPdf first = renderer.render(xhtml(sheet, layout, loose), facts);

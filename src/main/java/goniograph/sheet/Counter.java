@@ -10,7 +10,7 @@ public sealed interface Counter {
   /** A ring for each time, 1 to 12. */
   record Rings(int count, String words) implements Counter {}
 
-  /** A rest. */
+  /** A rest: the clock with its words beside it. */
   record Clock(String words) implements Counter {}
 
   /** A bar with one tick for each second of a hold. */

@@ -52,11 +52,6 @@ record DoseWords(Wording wording, Optional<String> act, Optional<String> meaning
   }
 
   private String words(DoseRows.Row row) {
-    String told = turn(row);
-    return row.rest().map(rest -> told + " " + rest(rest)).orElse(told);
-  }
-
-  private String turn(DoseRows.Row row) {
     Map<String, ?> reps = Map.of("reps", row.reps());
     return switch (row.turn()) {
       case FIRST_SIDE -> side(first, row.reps());
@@ -72,10 +67,6 @@ record DoseWords(Wording wording, Optional<String> act, Optional<String> meaning
     String word = side.name().toLowerCase(Locale.ROOT);
     String name = wording.say("side-meaning." + meaning.orElse("working-side") + "." + word);
     return wording.say("dose.side", Map.of("side", name, "reps", reps));
-  }
-
-  private String rest(Quantity rest) {
-    return wording.say("dose.rest", Map.of("time", wording.amount(rest)));
   }
 
   private List<String> phrases(String kind) {
@@ -94,14 +85,16 @@ record DoseWords(Wording wording, Optional<String> act, Optional<String> meaning
     List<String> words = new ArrayList<>();
     if (last.rounds() > 1) {
       words.add(wording.say("dose.rounds", Map.of("sets", last.rounds())));
-      last.rest().ifPresent(rest -> words.add(rest(rest)));
     }
     words.add(
         wording.say("dose.frequency", Map.of("perDay", last.perDay(), "days", last.daysPerWeek())));
     if (dayBetween) {
       words.add(wording.say("dose.day-between"));
     }
-    return new DoseTable.Row(String.join(" ", words), List.of(strip(last)));
+    List<Counter> counters = new ArrayList<>();
+    last.rest().ifPresent(rest -> counters.add(clock(rest)));
+    counters.add(strip(last));
+    return new DoseTable.Row(String.join(" ", words), counters);
   }
 
   private Counter rings(int count) {
@@ -109,7 +102,7 @@ record DoseWords(Wording wording, Optional<String> act, Optional<String> meaning
   }
 
   private Counter clock(Quantity rest) {
-    return new Counter.Clock(wording.say("counter.clock", Map.of("time", wording.amount(rest))));
+    return new Counter.Clock(wording.say("dose.rest", Map.of("time", wording.amount(rest))));
   }
 
   private Counter bar(Quantity hold) {

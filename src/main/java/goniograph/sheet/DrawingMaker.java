@@ -56,7 +56,10 @@ public record DrawingMaker(Phrases phrases) {
       String alternative = told.isEmpty() ? words.panel(panel.number(), caption) : told;
       panels.add(
           new Drawings.Panel(
-              caption, panel.svg("p" + panel.number() + "-", title, alternative), alternative));
+              caption,
+              panel.svg("p" + panel.number() + "-", title, alternative),
+              alternative,
+              panel.floor()));
     }
     return new Drawings(panels);
   }

@@ -18,6 +18,7 @@ public record Drawings(List<Panel> panels) {
    * @param caption one or two words, "" without
    * @param svg the drawing, in millimetres, ids already its own
    * @param alternative what it shows, in words
+   * @param floor how far below its top edge the floor is, mm
    */
-  public record Panel(String caption, String svg, String alternative) {}
+  public record Panel(String caption, String svg, String alternative, double floor) {}
 }

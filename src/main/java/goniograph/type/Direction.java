@@ -9,7 +9,9 @@ public enum Direction {
   /** One run, read to the left. */
   RIGHT_TO_LEFT(Bidi.RTL),
   /** Whatever the bidirectional algorithm finds, to the right where the text leaves it open. */
-  AUTO(Bidi.LEVEL_DEFAULT_LTR);
+  AUTO(Bidi.LEVEL_DEFAULT_LTR),
+  /** Whatever the bidirectional algorithm finds in a line that is read to the left as a whole. */
+  RIGHT_TO_LEFT_LINE(Bidi.RTL);
 
   private final byte level;
 

@@ -54,9 +54,9 @@ final class SampleSheet {
         Optional.of(
             new Drawings(
                 List.of(
-                    new Drawings.Panel("Sit tall", chair, "A person sits"),
-                    new Drawings.Panel("Lean", chair, "A person leans"),
-                    new Drawings.Panel("Stand tall", chair, "A person stands")))),
+                    new Drawings.Panel("Sit tall", chair, "A person sits", 47),
+                    new Drawings.Panel("Lean", chair, "A person leans", 47),
+                    new Drawings.Panel("Stand tall", chair, "A person stands", 47)))),
         new Steps(
             "How",
             List.of(

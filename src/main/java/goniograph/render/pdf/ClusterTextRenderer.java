@@ -1,5 +1,6 @@
 package goniograph.render.pdf;
 
+import com.ibm.icu.text.Bidi;
 import com.openhtmltopdf.extend.FontContext;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.pdfboxout.PdfBoxFSFontMetrics;
@@ -26,10 +27,12 @@ final class ClusterTextRenderer extends PdfBoxTextRenderer {
   private static final double ROUNDING = 0.01;
 
   private final SheetFonts fonts;
+  private final boolean rightToLeft;
   private final Set<MissingGlyph> missing = new LinkedHashSet<>();
 
-  ClusterTextRenderer(SheetFonts fonts) {
+  ClusterTextRenderer(SheetFonts fonts, boolean rightToLeft) {
     this.fonts = fonts;
+    this.rightToLeft = rightToLeft;
   }
 
   /** The characters drawn so far that no font shows. */
@@ -68,7 +71,16 @@ final class ClusterTextRenderer extends PdfBoxTextRenderer {
   private ShapedText shape(SheetFont font, String text) {
     return !text.isEmpty() && text.charAt(0) == RightToLeftMark.MARK
         ? Shaper.shape(text.substring(1), font.order(), Direction.RIGHT_TO_LEFT)
-        : Shaper.shape(text, font.order(), Direction.AUTO);
+        : Shaper.shape(text, font.order(), unmarked(text));
+  }
+
+  /**
+   * Unmarked strings are runs to the right, list markers already in the order they are seen, and
+   * text of page margins, which the layout engine does not cut into runs.
+   */
+  private Direction unmarked(String text) {
+    boolean mixed = rightToLeft && Bidi.requiresBidi(text.toCharArray(), 0, text.length());
+    return mixed ? Direction.RIGHT_TO_LEFT_LINE : Direction.AUTO;
   }
 
   @Override

@@ -87,12 +87,13 @@ final class Measures {
         lines);
   }
 
+  /** Lower edge of a block or line; the parts of a line reach no lower than the line counts. */
   private int bottom(Box part) {
     if (part instanceof BlockBox) {
       Rectangle edge = part.getBorderEdge(part.getAbsX(), part.getAbsY(), context);
       return edge.y + edge.height;
     }
-    return part.getAbsY() + part.getHeight();
+    return part instanceof LineBox ? part.getAbsY() + part.getHeight() : 0;
   }
 
   private BlockMeasure.Line line(LineBox line) {

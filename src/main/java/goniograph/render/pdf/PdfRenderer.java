@@ -44,29 +44,35 @@ public final class PdfRenderer {
   public RenderedPdf render(String xhtml, PdfFacts facts) {
     List<String> warnings = new ArrayList<>();
     SheetFonts fonts = new SheetFonts(facts.language());
-    ClusterTextRenderer text = new ClusterTextRenderer(fonts);
+    ClusterTextRenderer text = new ClusterTextRenderer(fonts, facts.rightToLeft());
     try (PDDocument document = new PDDocument();
         PdfBoxRenderer renderer = builder(xhtml, facts, document, warnings).buildPdfRenderer()) {
       renderer.getSharedContext().setFontResolver(fonts);
       renderer.getSharedContext().setTextRenderer(text);
-      renderer.layout();
-      TableMirror.apply(renderer.getRootBox());
-      renderer.createPDFWithoutClosing();
-      DocumentFacts.write(document, facts);
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      document.save(out);
+      byte[] bytes = write(renderer, document, facts);
       return new RenderedPdf(
-          out.toByteArray(),
-          document.getNumberOfPages(),
-          Measures.of(
-              renderer.getRootBox(), renderer.getSharedContext().newRenderingContextInstance()),
-          text.missing(),
-          warnings);
+          bytes, document.getNumberOfPages(), measure(renderer), text.missing(), warnings);
     } catch (XRRuntimeException e) {
       throw new IllegalArgumentException("the page cannot be set", e);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static byte[] write(PdfBoxRenderer renderer, PDDocument document, PdfFacts facts)
+      throws IOException {
+    renderer.layout();
+    TableMirror.apply(renderer.getRootBox());
+    renderer.createPDFWithoutClosing();
+    DocumentFacts.write(document, facts);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    document.save(out);
+    return out.toByteArray();
+  }
+
+  private static List<BlockMeasure> measure(PdfBoxRenderer renderer) {
+    return Measures.of(
+        renderer.getRootBox(), renderer.getSharedContext().newRenderingContextInstance());
   }
 
   private static PdfRendererBuilder builder(

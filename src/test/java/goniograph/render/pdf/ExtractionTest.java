@@ -1,10 +1,18 @@
 package goniograph.render.pdf;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import goniograph.testing.Programs;
+import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,6 +57,35 @@ class ExtractionTest {
     String text = text("ar", Pages.renderBody("ar", style, "<p>" + phone + "</p>"));
     assertTrue(text.contains("+00 0000 0100"), text);
     assertTrue(text.contains("+00 0000 0199"), text);
+  }
+
+  @Test
+  void pageMarginsReadRightInArabic() throws IOException {
+    String style =
+        "@page { @bottom-right { font-family: 'Noto Sans Arabic';"
+            + " content: 'صفحة ' counter(page) ' من ' counter(pages) ': Quillhaven أ' } }";
+    String seen = leftToRight(Pages.renderBody("ar", style, "<p></p>").pdf());
+    String expected = Visual.line("صفحة 1 من 1: Quillhaven أ", true);
+    assertEquals(expected.replace(" ", ""), seen.replace(" ", ""));
+  }
+
+  /** All characters of a page of one line by their place, as PDFBox reads them. */
+  private static String leftToRight(byte[] pdf) throws IOException {
+    List<TextPosition> positions = new ArrayList<>();
+    PDFTextStripper stripper =
+        new PDFTextStripper() {
+          @Override
+          protected void processTextPosition(TextPosition position) {
+            positions.add(position);
+          }
+        };
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      stripper.getText(document);
+    }
+    return positions.stream()
+        .sorted(Comparator.comparing(TextPosition::getX))
+        .map(TextPosition::getUnicode)
+        .collect(Collectors.joining());
   }
 
   @Test

@@ -43,6 +43,7 @@ class MeasuresTest {
     assertEquals(14, block.lines().get(0).smallest(), 0.1);
     assertEquals(20, block.lines().get(0).largest(), 0.1);
     assertEquals(14, block.lines().get(1).largest(), 0.1);
+    assertEquals(block.top() + block.height(), block.contentBottom(), DOT);
   }
 
   @Test

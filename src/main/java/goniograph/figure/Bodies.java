@@ -1,0 +1,35 @@
+package goniograph.figure;
+
+import goniograph.body.Side;
+import goniograph.body.Skeleton;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Bodies shaped in one view: each once, and from then on only scaled. */
+final class Bodies {
+  private final Map<Skeleton, Shaped> shaped = new HashMap<>();
+
+  private record Shaped(List<Part> parts, double scale) {}
+
+  /** The parts of a body; all calls must have the same view. */
+  List<Part> of(Skeleton skeleton, Projection paper) {
+    Shaped known =
+        shaped.computeIfAbsent(skeleton, s -> new Shaped(shape(s, paper), paper.scale()));
+    double k = paper.scale() / known.scale;
+    return k == 1 ? known.parts : known.parts.stream().map(part -> part.scaled(k)).toList();
+  }
+
+  private static List<Part> shape(Skeleton skeleton, Projection paper) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new TrunkShape(paper, skeleton).part());
+    parts.add(new HeadShape(paper, skeleton).part());
+    for (Side side : Side.values()) {
+      parts.addAll(new LimbShapes(paper, skeleton).of(side));
+      parts.add(new HandShape(paper, skeleton, side).part());
+      parts.add(new FootShape(paper, skeleton, side).part());
+    }
+    return parts;
+  }
+}
