@@ -9,6 +9,8 @@ import goniograph.library.Library;
 import goniograph.library.Rung;
 import goniograph.matter.Body;
 import goniograph.pose.Scene;
+import goniograph.pose.Solved;
+import goniograph.pose.SceneFacts;
 import goniograph.register.Print;
 import goniograph.register.Standing;
 import goniograph.render.Paper;
@@ -64,7 +66,7 @@ record SheetPrinter(
             .map(scene -> drawings(scene, job, phrases, body));
     PrintedStatements statements =
         exercise
-            .map(e -> PrintedStatements.of(library, e, rung.orElseThrow()))
+            .map(e -> PrintedStatements.of(library, this::facts, e, rung.orElseThrow()))
             .orElseGet(() -> PrintedStatements.of(library, job.entry()));
     SheetMaker.Made made =
         new SheetMaker(library, clinic, phrases)
@@ -84,6 +86,13 @@ record SheetPrinter(
       return Printed.nothing(job, "a phrase is missing", findings);
     }
     return set(job, standing, made);
+  }
+
+  private Optional<SceneFacts> facts(Rung step) {
+    return step.conditions()
+        .figure()
+        .flatMap(figure -> scenes.scene(figure.value(), Optional.empty()))
+        .map(Solved::facts);
   }
 
   private Printed set(Job job, Standing standing, SheetMaker.Made made) {

@@ -9,7 +9,6 @@ import goniograph.exchange.FindingsText;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
 import goniograph.finding.Nearest;
-import goniograph.library.Library;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -67,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Checked checked = Checked.of(Library.read(common.files()), common.today());
+    Checked checked = Checked.of(common.files(), common.today());
     entries.forEach(id -> known(id, checked.ids()));
     List<Finding> all = new Checker(RuleBook.rules()).check(checked);
     List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
