@@ -43,8 +43,7 @@ public record Approvals(List<Standing> standings, Releases releases, List<Findin
     List<Finding> damage = new ArrayList<>();
     SharedRegister shared = whole(RegisterReader.shared(files), damage);
     Releases releases = whole(Releases.read(files, shared), damage);
-    SharedDigests digests =
-        SharedDigests.read(files, Library.SOURCE_LANGUAGE, library.languages());
+    SharedDigests digests = SharedDigests.read(files, Library.SOURCE_LANGUAGE, library.languages());
     Validity validity = new Validity(digests, shared, today);
     List<Standing> standings = new ArrayList<>();
     for (Entry entry : library.entries()) {
@@ -65,11 +64,7 @@ public record Approvals(List<Standing> standings, Releases releases, List<Findin
   }
 
   private static Standing standing(
-      Validity validity,
-      Entry entry,
-      EntryDigests now,
-      EntryRegister signed,
-      String language) {
+      Validity validity, Entry entry, EntryDigests now, EntryRegister signed, String language) {
     return language.equals(Library.SOURCE_LANGUAGE)
         ? validity.standing(now, signed)
         : validity.standing(now, signed, version(entry, signed, language));
@@ -79,8 +74,7 @@ public record Approvals(List<Standing> standings, Releases releases, List<Findin
     return entry
         .version(language)
         .map(version -> VersionPieces.of(entry, version, signed).digests())
-        .orElseGet(
-            () -> new VersionDigests(language, "", List.of(), List.of(), List.of()));
+        .orElseGet(() -> new VersionDigests(language, "", List.of(), List.of(), List.of()));
   }
 
   /** How an entry stands in a language of the clinic. */

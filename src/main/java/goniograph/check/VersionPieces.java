@@ -70,9 +70,6 @@ public record VersionPieces(Version version, List<PieceState> states) {
   }
 
   private List<String> names(State wanted) {
-    return states.stream()
-        .filter(state -> state.state() == wanted)
-        .map(PieceState::name)
-        .toList();
+    return states.stream().filter(state -> state.state() == wanted).map(PieceState::name).toList();
   }
 }

@@ -71,9 +71,7 @@ final class ReleaseCommand implements Callable<Integer> {
     Set<String> faulty = new TreeSet<>();
     List<Finding> errors =
         new Checker(RuleBook.rules())
-            .check(checked).stream()
-                .filter(finding -> finding.level() == Level.ERROR)
-                .toList();
+            .check(checked).stream().filter(finding -> finding.level() == Level.ERROR).toList();
     for (Finding error : errors) {
       if (error.entry().isEmpty()) {
         refuse(error);
@@ -105,9 +103,7 @@ final class ReleaseCommand implements Callable<Integer> {
 
   private void print(Manifest manifest) {
     for (Manifest.Sheet sheet : manifest.sheets()) {
-      common
-          .out()
-          .println(sheet.code().grouped() + "  " + sheet.entry() + " " + sheet.language());
+      common.out().println(sheet.code().grouped() + "  " + sheet.entry() + " " + sheet.language());
     }
     for (Manifest.LeftOut out : manifest.leftOut()) {
       common

@@ -118,8 +118,11 @@ final class Signer {
     VersionPieces pieces = VersionPieces.of(entry, version, register);
     refuse(entry, language, "lacks", pieces.missing(), "Translate it before it is signed.");
     refuse(
-        entry, language, "has more than its source:", pieces.surplus(), "Take it out, or add it to"
-            + " the source text.");
+        entry,
+        language,
+        "has more than its source:",
+        pieces.surplus(),
+        "Take it out, or add it to" + " the source text.");
     return pieces.pairs();
   }
 
@@ -127,7 +130,15 @@ final class Signer {
       Entry entry, String language, String fault, List<String> names, String mend) {
     if (!names.isEmpty()) {
       throw new Refusal(
-          "`" + entry.id() + "` in " + language + " " + fault + " " + String.join(", ", names) + ". "
+          "`"
+              + entry.id()
+              + "` in "
+              + language
+              + " "
+              + fault
+              + " "
+              + String.join(", ", names)
+              + ". "
               + mend);
     }
   }

@@ -39,12 +39,19 @@ public record Language(String tag, String digits, ULocale locale) {
   private static Language of(ULocale asked) {
     String digits = NumberingSystem.getInstance(asked).getName();
     ULocale plain = new ULocale.Builder().setLocale(asked).clearExtensions().build();
-    return new Language(plain.toLanguageTag(), digits, located(plain, digits));
+    return new Language(plain.toLanguageTag(), digits, located(regional(plain), digits));
   }
 
   private static boolean known(ULocale locale) {
     return Arrays.stream(PluralRules.getAvailableULocales())
         .anyMatch(known -> known.getLanguage().equals(locale.getLanguage()));
+  }
+
+  /**
+   * English without a region is that of the world, not of the United States: {@code 31 May 2027}.
+   */
+  private static ULocale regional(ULocale plain) {
+    return plain.toLanguageTag().equals("en") ? new ULocale("en", "001") : plain;
   }
 
   private static ULocale located(ULocale plain, String digits) {

@@ -32,8 +32,7 @@ public record Releasing(Files files, Releases earlier) {
       Set<String> faulty) {
     free(name);
     Manifest manifest =
-        Manifest.freeze(
-            name, by, on, licences, standings, faulty, earlier.codes(), digests());
+        Manifest.freeze(name, by, on, licences, standings, faulty, earlier.codes(), digests());
     if (manifest.sheets().isEmpty()) {
       throw new Refused("Not released: no sheet is ready. " + firstReason(manifest));
     }
@@ -41,8 +40,7 @@ public record Releasing(Files files, Releases earlier) {
     SharedRegister register = RegisterReader.shared(files).value();
     ReleaseRecord record = new ReleaseRecord(name, by, on, Digest.of(bytes));
     files.write(Manifest.file(name), bytes);
-    files.write(
-        RegisterReader.SHARED, RegisterWriter.bytes(register.withRelease(record)));
+    files.write(RegisterReader.SHARED, RegisterWriter.bytes(register.withRelease(record)));
     return manifest;
   }
 

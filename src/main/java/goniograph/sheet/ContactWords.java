@@ -13,12 +13,17 @@ record ContactWords(Wording wording, Clinic clinic) {
         wording.say("label.phone"),
         phone(clinic),
         hours(),
-        wording.say("contact.closed", Map.of("number", clinic.outOfHours().value())));
+        wording.say("contact.closed", Map.of("number", phone(clinic.outOfHours().value()))));
   }
 
   /** The first phone of the clinic file. */
   static String phone(Clinic clinic) {
-    return clinic.phones().values().iterator().next().value();
+    return phone(clinic.phones().values().iterator().next().value());
+  }
+
+  /** A phone number that reads from left to right in every line (UAX 9, isolates). */
+  static String phone(String number) {
+    return "\u2066" + number + "\u2069";
   }
 
   String hours() {

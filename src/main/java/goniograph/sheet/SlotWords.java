@@ -146,8 +146,8 @@ record SlotWords(
     return switch (name) {
       case "clinic.phone" -> ContactWords.phone(clinic);
       case "clinic.hours" -> new ContactWords(wording, clinic).hours();
-      case "clinic.out_of_hours" -> clinic.outOfHours().value();
-      default -> clinic.emergency().value();
+      case "clinic.out_of_hours" -> ContactWords.phone(clinic.outOfHours().value());
+      default -> ContactWords.phone(clinic.emergency().value());
     };
   }
 

@@ -35,6 +35,6 @@ record StopWords(SlotWords slots, PrintedStatements printed, String language) {
         .wording()
         .say(
             "stop." + Spellings.word(urgency),
-            Map.of("number", slots.clinic().emergency().value()));
+            Map.of("number", ContactWords.phone(slots.clinic().emergency().value())));
   }
 }

@@ -35,6 +35,8 @@ class LookTest {
                     LocalDate.of(2026, 11, 25))
                 .print(job, standing);
         System.out.println(e.id() + " " + lang + " " + p.leftOut());
+        if (p.pdf().length > 0)
+          goniograph.testing.PdfConformance.failures(p.pdf()).forEach(System.out::println);
         p.findings().forEach(f -> System.out.println("   " + f.what()));
         if (p.pdf().length > 0) {
           java.nio.file.Files.write(

@@ -130,8 +130,7 @@ class NewCommandTest {
   void everyEmptyFieldOfAPoseIsExplained() {
     console.run("new", "exercise", "kn-heel-slide");
     Node.Fields pose =
-        (Node.Fields)
-            YamlReader.read(console.files.text(POSE).orElseThrow()).root().orElseThrow();
+        (Node.Fields) YamlReader.read(console.files.text(POSE).orElseThrow()).root().orElseThrow();
     List<String> lines = text(POSE).lines().toList();
     for (Node.Field field : pose.fields()) {
       String before = lines.get(field.keyAt().line() - 2);

@@ -56,8 +56,7 @@ class RegisterStoryTest {
 
   private void sign(String what, String by, String role, String... more) {
     List<String> command =
-        new ArrayList<>(
-            List.of("register", "sign", what, "--as", by, "--role", role));
+        new ArrayList<>(List.of("register", "sign", what, "--as", by, "--role", role));
     command.addAll(List.of(more));
     ok(command.toArray(String[]::new));
   }
@@ -172,7 +171,9 @@ class RegisterStoryTest {
     assertEquals("ready", state("en"));
     ok("register", "show");
     assertTrue(
-        console.out().contains(ID + " ar: stale  `hp-sofa-rise` in ar is behind its source in do 4."),
+        console
+            .out()
+            .contains(ID + " ar: stale  `hp-sofa-rise` in ar is behind its source in do 4."),
         console.out());
 
     sign(ID, "translator-ar", "translator", "--language", "ar", "--unqualified");
@@ -199,7 +200,10 @@ class RegisterStoryTest {
     fill();
     signShared();
     signEntry();
-    edit(FOLDER + "en.md", "sides: { mode: both-together }", "# both legs\nsides:\n  mode: both-together");
+    edit(
+        FOLDER + "en.md",
+        "sides: { mode: both-together }",
+        "# both legs\nsides:\n  mode: both-together");
     assertEquals("ready", state("en"));
     console.files.with(POSE, "# seen from the side\n" + text(POSE));
     assertEquals("ready", state("en"));
@@ -230,7 +234,14 @@ class RegisterStoryTest {
         "translator-ar has signed `hp-sofa-rise` in ar as translator and cannot sign it as language."
             + " Have a second person sign.",
         refused(
-            "register", "sign", ID, "--as", "translator-ar", "--role", "language", "--language",
+            "register",
+            "sign",
+            ID,
+            "--as",
+            "translator-ar",
+            "--role",
+            "language",
+            "--language",
             "ar"));
   }
 
@@ -246,8 +257,7 @@ class RegisterStoryTest {
         refused("register", "sign", "rules", "--as", "author-1", "--role", "author"));
     assertEquals(
         "`fr` is not a language of this clinic. It has en, ar.",
-        refused(
-            "register", "sign", ID, "--language", "fr", "--as", "t-1", "--role", "translator"));
+        refused("register", "sign", ID, "--language", "fr", "--as", "t-1", "--role", "translator"));
     assertEquals(
         "`hp-sofa-rise` in ar is not yet signed by its translator as it stands. The translator signs"
             + " first.",
@@ -268,8 +278,7 @@ class RegisterStoryTest {
     edit(FOLDER + "ar.md", "4. ادفع بقدميك. قف منتصبًا.\n", "");
     assertEquals(
         "`hp-sofa-rise` in ar lacks do 5. Translate it before it is signed.",
-        refused(
-            "register", "sign", ID, "--language", "ar", "--as", "t-1", "--role", "translator"));
+        refused("register", "sign", ID, "--language", "ar", "--as", "t-1", "--role", "translator"));
   }
 
   @Test

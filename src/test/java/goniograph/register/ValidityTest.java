@@ -15,7 +15,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
-/** The states of a sheet; the days of G3 (60 before, the day, 90 behind) from the job's features. */
+/**
+ * The states of a sheet; the days of G3 (60 before, the day, 90 behind) from the job's features.
+ */
 class ValidityTest {
   private static final LocalDate SIGNED = LocalDate.of(2026, 11, 20);
   private static final LocalDate DUE = LocalDate.of(2027, 5, 31);
@@ -27,7 +29,11 @@ class ValidityTest {
       new SharedDigests(
           "en",
           map("dose-limits", Digest.of("rules")),
-          map("en", map("s-chest", Digest.of("chest")), "ar", map("s-chest", Digest.of("chest-ar"))),
+          map(
+              "en",
+              map("s-chest", Digest.of("chest")),
+              "ar",
+              map("s-chest", Digest.of("chest-ar"))),
           map("en", Digest.of("words"), "ar", Digest.of("words-ar")));
 
   private static <V> SortedMap<String, V> map(String key, V value) {
@@ -60,19 +66,26 @@ class ValidityTest {
 
   private static EntryRegister entry(boolean qualified) {
     Text text = Text.source(TEXT);
-    EntryRegister register = signing(Role.AUTHOR, "author-1", true).entry("x", EntryRegister.NONE, text);
+    EntryRegister register =
+        signing(Role.AUTHOR, "author-1", true).entry("x", EntryRegister.NONE, text);
     register = signing(Role.CLINICAL, "clinician-1", true).entry("x", register, text);
     List<PiecePair> pairs = List.of(new PiecePair(PIECE, TRANSLATED));
-    register = signing(Role.TRANSLATOR, "translator-ar", qualified).version("x", "ar", register, pairs);
+    register =
+        signing(Role.TRANSLATOR, "translator-ar", qualified).version("x", "ar", register, pairs);
     return signing(Role.LANGUAGE, "reviewer-ar", true).version("x", "ar", register, pairs);
   }
 
   private static EntryDigests digests(String text) {
     return new EntryDigests(
-        "x", "content/exercises/x/en.md", text, new TreeSet<>(List.of("s-chest")), Optional.of(DUE));
+        "x",
+        "content/exercises/x/en.md",
+        text,
+        new TreeSet<>(List.of("s-chest")),
+        Optional.of(DUE));
   }
 
-  private static VersionDigests version(List<String> pieces, List<String> stale, List<String> missing) {
+  private static VersionDigests version(
+      List<String> pieces, List<String> stale, List<String> missing) {
     return new VersionDigests("ar", "content/exercises/x/ar.md", pieces, stale, missing);
   }
 
@@ -103,8 +116,7 @@ class ValidityTest {
     assertEquals(List.of(), on(DUE.minusDays(60)).reasons());
     Standing near = on(DUE.minusDays(59));
     assertStands(State.READY, Print.FINAL, near);
-    assertEquals(
-        "The review of `x` is due by 2027-05-31.", near.reasons().get(0).finding().what());
+    assertEquals("The review of `x` is due by 2027-05-31.", near.reasons().get(0).finding().what());
     assertStands(State.READY, Print.FINAL, on(DUE));
     assertStands(State.OVERDUE, Print.OVERDUE, on(DUE.plusDays(1)));
     assertStands(State.OVERDUE, Print.OVERDUE, on(DUE.plusDays(90)));
@@ -135,11 +147,13 @@ class ValidityTest {
     assertStands(
         State.STALE,
         Print.STALE,
-        validity.standing(x, entry(true), version(List.of(TRANSLATED), List.of("do 2"), List.of())));
+        validity.standing(
+            x, entry(true), version(List.of(TRANSLATED), List.of("do 2"), List.of())));
     assertStands(
         State.MISSING,
         Print.NONE,
-        validity.standing(x, entry(true), version(List.of(TRANSLATED), List.of(), List.of("do 2"))));
+        validity.standing(
+            x, entry(true), version(List.of(TRANSLATED), List.of(), List.of("do 2"))));
     assertStands(
         State.MISSING,
         Print.NONE,
@@ -161,7 +175,11 @@ class ValidityTest {
         new SharedDigests(
             "en",
             now.rules(),
-            map("en", map("s-chest", Digest.of("new")), "ar", now.statements().get("ar")),
+            map(
+                "en",
+                map("s-chest", Digest.of("new")),
+                "ar",
+                java.util.Objects.requireNonNull(now.statements().get("ar"))),
             now.phrases());
     SharedRegister register = shared();
     for (String clinician : List.of("clinician-1", "clinician-2")) {
@@ -210,8 +228,7 @@ class ValidityTest {
             new Signatures(List.of(author, clinical)), new TreeMap<>(), new TreeMap<>());
     Standing standing = new Validity(now, shared(), SIGNED).standing(digests(TEXT), forged);
     assertStands(State.VOID, Print.NONE, standing);
-    assertEquals(
-        "`x` is signed by a-1 in two roles that exclude each other.", standing.because());
+    assertEquals("`x` is signed by a-1 in two roles that exclude each other.", standing.because());
   }
 
   @Test

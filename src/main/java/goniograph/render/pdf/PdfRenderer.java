@@ -49,7 +49,11 @@ public final class PdfRenderer {
         PdfBoxRenderer renderer = builder(xhtml, facts, document, warnings).buildPdfRenderer()) {
       renderer.getSharedContext().setFontResolver(fonts);
       renderer.getSharedContext().setTextRenderer(text);
-      byte[] bytes = write(renderer, document, facts);
+      boolean said = Decorations.allSaid(xhtml);
+      byte[] bytes = write(renderer, document, facts, said);
+      if (said) {
+        warnings.removeIf(Decorations::isWarning);
+      }
       return new RenderedPdf(
           bytes, document.getNumberOfPages(), measure(renderer), text.missing(), warnings);
     } catch (XRRuntimeException e) {
@@ -59,11 +63,15 @@ public final class PdfRenderer {
     }
   }
 
-  private static byte[] write(PdfBoxRenderer renderer, PDDocument document, PdfFacts facts)
+  private static byte[] write(
+      PdfBoxRenderer renderer, PDDocument document, PdfFacts facts, boolean said)
       throws IOException {
     renderer.layout();
     TableMirror.apply(renderer.getRootBox());
     renderer.createPDFWithoutClosing();
+    if (said) {
+      Decorations.silence(document);
+    }
     DocumentFacts.write(document, facts);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     document.save(out);
