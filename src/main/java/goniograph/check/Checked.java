@@ -31,8 +31,7 @@ import java.util.stream.Stream;
  * @param approvals what is signed
  * @param today the day that counts as today
  */
-public record Checked(
-    LibraryRead read, Poses poses, Approvals approvals, LocalDate today) {
+public record Checked(LibraryRead read, Poses poses, Approvals approvals, LocalDate today) {
   /** What rules say at the exact place, and the register only of the whole file. */
   private static final Set<String> SAID_BY_RULES =
       Set.of("review-near", "review-overdue", "piece-missing", "piece-stale");

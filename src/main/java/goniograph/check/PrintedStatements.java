@@ -38,7 +38,8 @@ public record PrintedStatements(Map<Urgency, List<Statement>> byUrgency) {
    *
    * @param facts gives the facts of the pose of every step, also of those that do not print
    */
-  public static PrintedStatements of(Library library, StepFacts facts, Exercise exercise, Rung rung) {
+  public static PrintedStatements of(
+      Library library, StepFacts facts, Exercise exercise, Rung rung) {
     Set<String> here = Derived.of(library, facts, exercise, rung).statements();
     Set<String> elsewhere = Derived.statementsOfAll(library, facts, exercise);
     elsewhere.removeAll(here);

@@ -44,7 +44,9 @@ final class LibraryPages {
             "The weeks of a phase are not two numbers with two dots between, the first not greater.",
             "Nobody could tell when the phase ends.",
             Example.in(
-                    "content/programmes/pr-steady/en.md", PROGRAMME, PROGRAMME.replace("1..2", "«2..1»"))
+                    "content/programmes/pr-steady/en.md",
+                    PROGRAMME,
+                    PROGRAMME.replace("1..2", "«2..1»"))
                 .insteadOf("")),
         page(
             "clinic-phone",

@@ -14,8 +14,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
 /**
- * Drawings that only rank or decorate: {@code alt=""} in the page. Their replacement text is a space
- * (ISO 32000-1, 14.9.4), so a reader aloud passes over them.
+ * Drawings that only rank or decorate: {@code alt=""} in the page. Their replacement text is a
+ * space (ISO 32000-1, 14.9.4), so a reader aloud passes over them.
  */
 final class Decorations {
   private static final Pattern DRAWING = Pattern.compile("<(?:svg|img)\\b[^>]*>");
@@ -40,7 +40,9 @@ final class Decorations {
     return warning.contains(NO_ALT);
   }
 
-  /** Gives every figure without words a space as its replacement text: an empty one counts as none. */
+  /**
+   * Gives every figure without words a space as its replacement text: an empty one counts as none.
+   */
   static void silence(PDDocument document) {
     PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
     if (root != null) {

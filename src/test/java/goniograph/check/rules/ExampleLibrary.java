@@ -2,8 +2,8 @@ package goniograph.check.rules;
 
 import goniograph.check.Approvals;
 import goniograph.check.Checked;
-import goniograph.check.Poses;
 import goniograph.check.Example;
+import goniograph.check.Poses;
 import goniograph.library.Library;
 import goniograph.library.LibraryRead;
 import goniograph.source.DiskFiles;
