@@ -12,13 +12,14 @@ import goniograph.library.LibraryRead;
 import goniograph.library.Terms;
 import goniograph.library.Version;
 import goniograph.matter.Located;
-import goniograph.register.RegisterReader;
+import goniograph.source.Files;
 import goniograph.source.Span;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -27,12 +28,19 @@ import java.util.stream.Stream;
  *
  * @param read the library, and what reading it found
  * @param poses its poses, solved
+ * @param approvals what is signed
  * @param today the day that counts as today
  */
-public record Checked(LibraryRead read, Poses poses, LocalDate today) {
-  /** A library as it was read, its poses solved here. */
-  public static Checked of(LibraryRead read, LocalDate today) {
-    return new Checked(read, Poses.of(read.library()), today);
+public record Checked(LibraryRead read, Poses poses, Approvals approvals, LocalDate today) {
+  /** What rules say at the exact place, and the register only of the whole file. */
+  private static final Set<String> SAID_BY_RULES =
+      Set.of("review-near", "review-overdue", "piece-missing", "piece-stale");
+
+  /** The library in a folder, read whole, its poses solved. */
+  public static Checked of(Files files, LocalDate today) {
+    LibraryRead read = Library.read(files);
+    return new Checked(
+        read, Poses.of(read.library()), Approvals.of(files, read.library(), today), today);
   }
 
   /** The library. */
@@ -109,11 +117,11 @@ public record Checked(LibraryRead read, Poses poses, LocalDate today) {
     return Collections.unmodifiableMap(forbidden);
   }
 
-  /** What reading the library, its poses and the registers of its entries found. */
+  /** What reading the library and its poses found, and what is not signed. */
   public List<Finding> findings() {
-    Stream<Finding> registers =
-        entries().flatMap(entry -> RegisterReader.entry(entry).findings().stream());
-    return Stream.of(read.findings().stream(), poses.findings().stream(), registers)
+    Stream<Finding> register =
+        approvals.findings().stream().filter(one -> !SAID_BY_RULES.contains(one.rule()));
+    return Stream.of(read.findings().stream(), poses.findings().stream(), register)
         .flatMap(all -> all)
         .toList();
   }

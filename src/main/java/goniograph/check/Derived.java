@@ -31,10 +31,10 @@ public record Derived(List<Because> because) {
   public record Because(Requirement row, String property) {}
 
   /** What follows from an exercise on one step. */
-  public static Derived of(Library library, Poses poses, Exercise exercise, Rung rung) {
+  public static Derived of(Library library, StepFacts facts, Exercise exercise, Rung rung) {
     return new Derived(
         library.requirements().stream()
-            .flatMap(row -> fired(new Situation(exercise, rung, poses.facts(rung), row)).stream())
+            .flatMap(row -> fired(new Situation(exercise, rung, facts.facts(rung), row)).stream())
             .toList());
   }
 
@@ -43,10 +43,10 @@ public record Derived(List<Because> because) {
   }
 
   /** What follows on any step. */
-  static Set<String> statementsOfAll(Library library, Poses poses, Entry entry) {
+  static Set<String> statementsOfAll(Library library, StepFacts facts, Entry entry) {
     Set<String> all = new LinkedHashSet<>();
     if (entry instanceof Exercise exercise) {
-      exercise.rungs().forEach(rung -> all.addAll(of(library, poses, exercise, rung).statements()));
+      exercise.rungs().forEach(rung -> all.addAll(of(library, facts, exercise, rung).statements()));
     }
     return all;
   }

@@ -38,6 +38,9 @@ public record Example(
    * @param from what stands there, exactly once; "" for a file that is not there yet
    */
   public record Edit(String file, String from, String to) {
+    /** In the place of a passage: the whole file. With nothing in its place the file goes. */
+    public static final String WHOLE = "*";
+
     /** Whether it changes something. */
     public boolean changes() {
       return !from.equals(to);

@@ -27,7 +27,8 @@ import java.util.TreeMap;
  * @param findings what reading them found
  */
 public record Poses(
-    SortedMap<String, PoseFile> files, SortedMap<String, Solved> solved, List<Finding> findings) {
+    SortedMap<String, PoseFile> files, SortedMap<String, Solved> solved, List<Finding> findings)
+    implements StepFacts {
   /** No poses. */
   public static final Poses NONE = new Poses(new TreeMap<>(), new TreeMap<>(), List.of());
 
@@ -72,7 +73,7 @@ public record Poses(
     return named;
   }
 
-  /** The facts of the pose of a step, if it has one that could be solved. */
+  @Override
   public Optional<SceneFacts> facts(Rung rung) {
     return rung.conditions()
         .figure()

@@ -33,10 +33,15 @@ public record PrintedStatements(Map<Urgency, List<Statement>> byUrgency) {
     byUrgency = Collections.unmodifiableMap(ordered);
   }
 
-  /** The statements on one step of an exercise. */
-  public static PrintedStatements of(Library library, Poses poses, Exercise exercise, Rung rung) {
-    Set<String> here = Derived.of(library, poses, exercise, rung).statements();
-    Set<String> elsewhere = Derived.statementsOfAll(library, poses, exercise);
+  /**
+   * The statements on one step of an exercise.
+   *
+   * @param facts gives the facts of the pose of every step, also of those that do not print
+   */
+  public static PrintedStatements of(
+      Library library, StepFacts facts, Exercise exercise, Rung rung) {
+    Set<String> here = Derived.of(library, facts, exercise, rung).statements();
+    Set<String> elsewhere = Derived.statementsOfAll(library, facts, exercise);
     elsewhere.removeAll(here);
     return of(library, exercise, elsewhere);
   }

@@ -3,6 +3,7 @@ package goniograph.cli;
 import goniograph.check.Approvals;
 import goniograph.check.Checked;
 import goniograph.check.Checker;
+import goniograph.check.Poses;
 import goniograph.check.rules.RuleBook;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
@@ -57,7 +58,7 @@ final class ReleaseCommand implements Callable<Integer> {
     LibraryRead read = Library.read(files);
     Approvals approvals = Approvals.of(files, read.library(), today);
     approvals.damage().stream().findFirst().ifPresent(ReleaseCommand::refuse);
-    Set<String> faulty = faulty(Checked.of(read, today));
+    Set<String> faulty = faulty(new Checked(read, Poses.of(read.library()), approvals, today));
     Manifest manifest =
         new Releasing(files, approvals.releases())
             .freeze(name, who, today, licences(), approvals.standings(), faulty);

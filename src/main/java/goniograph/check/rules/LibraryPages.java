@@ -9,6 +9,10 @@ import java.util.List;
 final class LibraryPages {
   private static final String CLINIC = "shared/clinic.yaml";
 
+  private static final String PROGRAMME =
+      "---\nschema: programme/1\nid: pr-steady\nkind: programme\nphases:\n"
+          + "  - { weeks: 1..2, add: [hp-chair-rise] }\nreview_due: 2027-05-31\n---\n# Steady\n";
+
   private LibraryPages() {}
 
   static List<RulePage> all() {
@@ -24,6 +28,26 @@ final class LibraryPages {
             "It is not read, whatever it says.",
             Example.in(
                 "content/exercises/hp-chair-rise/notes.txt", "", "«»Ask about the seat height.\n")),
+        page(
+            "library-file-missing",
+            "A file that every library needs is not there.",
+            "Every sheet takes its wording or its telephone numbers from it.",
+            Example.in(CLINIC, "", "«»").alongside(CLINIC, Example.Edit.WHOLE, "")),
+        page(
+            "entry-source-missing",
+            "The folder of an entry has no file of the source language.",
+            "Dose and safety stand there; without it there is no sheet.",
+            Example.in("content/exercises/kn-bend/en.md", "", "«»")
+                .alongside("content/exercises/kn-bend/ar.md", "", "# ثني الركبة\n")),
+        page(
+            "programme-weeks",
+            "The weeks of a phase are not two numbers with two dots between, the first not greater.",
+            "Nobody could tell when the phase ends.",
+            Example.in(
+                    "content/programmes/pr-steady/en.md",
+                    PROGRAMME,
+                    PROGRAMME.replace("1..2", "«2..1»"))
+                .insteadOf("")),
         page(
             "clinic-phone",
             "A telephone number that is not digits and spaces, with + in front where it is"

@@ -59,7 +59,8 @@ public final class RuleBook {
               EntryPages.all(),
               TextPages.all(),
               LibraryPages.all(),
-              PosePages.all())
+              PosePages.all(),
+              RegisterPages.all())
           .flatMap(List::stream)
           .toList();
 

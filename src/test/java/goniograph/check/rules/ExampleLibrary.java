@@ -1,7 +1,9 @@
 package goniograph.check.rules;
 
+import goniograph.check.Approvals;
 import goniograph.check.Checked;
 import goniograph.check.Example;
+import goniograph.check.Poses;
 import goniograph.library.Library;
 import goniograph.library.LibraryRead;
 import goniograph.source.DiskFiles;
@@ -25,7 +27,7 @@ final class ExampleLibrary {
   private static final List<String> OF_THE_DEMO =
       List.of("shared/phrases", "shared/statements", "shared/terms");
 
-  private static final Checked BASE = Checked.of(Library.read(with(List.of())), TODAY);
+  private static final Checked BASE = Checked.of(with(List.of()), TODAY);
 
   private ExampleLibrary() {}
 
@@ -34,13 +36,21 @@ final class ExampleLibrary {
     MemoryFiles files = new MemoryFiles();
     OF_THE_DEMO.forEach(folder -> copy(DEMO, folder, files));
     copy(OWN, "", files);
-    edits.forEach(edit -> files.with(edit.file(), edited(files, edit)));
+    edits.forEach(edit -> apply(edit, files));
     return files;
   }
 
   private static void copy(Files from, String folder, MemoryFiles to) {
     for (String path : from.list(folder)) {
       to.write(path, from.bytes(path).orElseThrow());
+    }
+  }
+
+  private static void apply(Example.Edit edit, MemoryFiles files) {
+    if (edit.from().equals(Example.Edit.WHOLE)) {
+      files.delete(edit.file());
+    } else {
+      files.with(edit.file(), edited(files, edit));
     }
   }
 
@@ -65,6 +75,7 @@ final class ExampleLibrary {
   static Checked checked(Files files) {
     LibraryRead read = Library.read(files);
     boolean same = texts(read.library()).equals(texts(BASE.library()));
-    return same ? new Checked(read, BASE.poses(), TODAY) : Checked.of(read, TODAY);
+    Poses poses = same ? BASE.poses() : Poses.of(read.library());
+    return new Checked(read, poses, Approvals.of(files, read.library(), TODAY), TODAY);
   }
 }

@@ -1,0 +1,60 @@
+package goniograph.check.rules;
+
+import static goniograph.check.rules.ExampleFiles.CHAIR_RISE;
+import static goniograph.check.rules.ExampleFiles.CHAIR_RISE_ARABIC;
+
+import goniograph.check.Acceptance;
+import goniograph.check.Example;
+import goniograph.check.RulePage;
+import java.util.List;
+
+/** What holding the registers against the library finds. */
+final class RegisterPages {
+  private static final String REGISTER = "content/exercises/hp-chair-rise/register.yaml";
+  private static final String TOP = "---\nschema: entry/1\nid: hp-chair-rise\n";
+  private static final String SIGNATURE =
+      "schema: register/1\nentry:\n  - { role: author, by: writer-1, on: 2026-05-01, digest: \""
+          + "0".repeat(64)
+          + "\" }\n";
+
+  private RegisterPages() {}
+
+  static List<RulePage> all() {
+    return List.of(
+        page(
+            "signature-missing",
+            "A text, statement, rule file or phrase file lacks a signature that it needs: a note.",
+            "Only a text that the right people stand by reaches a patient as final; until then the"
+                + " sheet carries a band of words.",
+            Example.in(CHAIR_RISE, TOP, "«»" + TOP)),
+        page(
+            "signature-void",
+            "What was signed has been edited since.",
+            "A signature stands for exactly the words and numbers that were read.",
+            Example.in(CHAIR_RISE, TOP, "«»" + TOP).alongside(REGISTER, "", SIGNATURE)),
+        page(
+            "version-unrecorded",
+            "Nobody has said which source text a language version was made from: a note.",
+            "Without the record nobody notices when the source text changes.",
+            Example.in(CHAIR_RISE_ARABIC, "# النهوض عن الكرسي\n", "«»# النهوض عن الكرسي\n")),
+        page(
+            "recalled",
+            "An entry or a statement was recalled.",
+            "Someone decided that it must no longer reach a patient.",
+            Example.in(CHAIR_RISE, TOP, "«»" + TOP)
+                .alongside(
+                    "shared/register.yaml",
+                    "",
+                    "schema: register/1\nrecalls:\n  - { id: hp-chair-rise, reason: \"a knee was"
+                        + " hurt\", by: lead-1, on: 2026-09-14 }\n")),
+        page(
+            "register-digest",
+            "A digest in a register file is not 64 digits and letters a to f.",
+            "The signature beside it cannot be held against anything.",
+            Example.in(REGISTER, "", SIGNATURE.replace("\"" + "0".repeat(64) + "\"", "«\"12\"»"))));
+  }
+
+  private static RulePage page(String name, String what, String why, Example example) {
+    return RulePage.of(name, what, why, RulePage.HOUSE, Acceptance.NOBODY, example);
+  }
+}
