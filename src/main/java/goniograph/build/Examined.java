@@ -9,7 +9,6 @@ import goniograph.finding.Level;
 import goniograph.library.Library;
 import goniograph.source.Files;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,21 +17,22 @@ import java.util.TreeSet;
  * A library, read and judged: by the rules, and by what was signed.
  *
  * @param checked the library and what rules look at
- * @param approvals how every sheet stands
  * @param findings everything found, in report order
  */
-public record Examined(Checked checked, Approvals approvals, List<Finding> findings) {
+public record Examined(Checked checked, List<Finding> findings) {
   public Examined {
     findings = List.copyOf(findings);
   }
 
   /** Reads and judges the library in a folder. */
   public static Examined of(Files files, LocalDate today) {
-    Checked checked = Checked.of(Library.read(files), today);
-    Approvals approvals = Approvals.of(files, checked.library(), today);
-    List<Finding> findings = new ArrayList<>(new Checker(RuleBook.rules()).check(checked));
-    findings.addAll(approvals.findings());
-    return new Examined(checked, approvals, findings.stream().sorted(Finding.ORDER).toList());
+    Checked checked = Checked.of(files, today);
+    return new Examined(checked, new Checker(RuleBook.rules()).check(checked));
+  }
+
+  /** How every sheet stands. */
+  public Approvals approvals() {
+    return checked.approvals();
   }
 
   public Library library() {
