@@ -59,7 +59,16 @@ public record FigureOptions(
   /** The same at another size, with the line weights of its layout. */
   public FigureOptions sized(double newWidth, double newHeight, Weights newWeights) {
     return new FigureOptions(
-        style, newWeights, newWidth, newHeight, otherSide, therapist, together, lettering, words, ground);
+        style,
+        newWeights,
+        newWidth,
+        newHeight,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        ground);
   }
 
   /** The same seen from the other side. */
@@ -83,12 +92,6 @@ public record FigureOptions(
   /** The same with lettering. */
   public FigureOptions lettered(Lettering by, LimbWords sideWords) {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, Optional.of(by), sideWords, ground);
-  }
-
-  /** The same without the line of the floor. */
-  public FigureOptions withoutGround() {
-    return new FigureOptions(
         style,
         weights,
         width,
@@ -96,8 +99,14 @@ public record FigureOptions(
         otherSide,
         therapist,
         together,
-        lettering,
-        words,
-        false);
+        Optional.of(by),
+        sideWords,
+        ground);
+  }
+
+  /** The same without the line of the floor. */
+  public FigureOptions withoutGround() {
+    return new FigureOptions(
+        style, weights, width, height, otherSide, therapist, together, lettering, words, false);
   }
 }

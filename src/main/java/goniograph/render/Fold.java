@@ -17,15 +17,15 @@ record Fold(int step, double shift) {
 
   private static final double MIDDLE = 148.5;
   private static final double HIGHEST = 10.5;
-  private static final double LOWEST = 297 - 10.5 - PaperPlan.HEIGHT;
+  private static final double LOWEST = 297 - 10.5;
 
   /** The fold that moves the area least, or nothing where no step can come to the middle. */
-  static Optional<Fold> of(List<BlockMeasure> blocks) {
+  static Optional<Fold> of(List<BlockMeasure> blocks, double height) {
     return blocks.stream()
         .filter(block -> block.page() == 0 && block.id().startsWith("fit-step-"))
         .filter(block -> !block.id().equals("fit-step-0"))
         .map(Fold::above)
-        .filter(Fold::onPaper)
+        .filter(fold -> fold.onPaper(height))
         .min(Comparator.comparingDouble(fold -> Math.abs(fold.shift())));
   }
 
@@ -34,8 +34,8 @@ record Fold(int step, double shift) {
     return new Fold(step, MIDDLE - block.top() - HALF_WHITE);
   }
 
-  private boolean onPaper() {
+  private boolean onPaper(double height) {
     double top = PaperPlan.TOP + shift;
-    return top >= HIGHEST && top <= LOWEST;
+    return top >= HIGHEST && top + height <= LOWEST;
   }
 }

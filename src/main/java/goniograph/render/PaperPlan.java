@@ -26,8 +26,10 @@ public record PaperPlan(
   /** Width of the area, mm. */
   public static final double WIDTH = 180;
 
-  /** Height of the area, mm. */
-  public static final double HEIGHT = 250;
+  private static final double HEIGHT = 250;
+
+  /** Scripts that need more leading get a taller area on A4. */
+  private static final double TALL = 257;
 
   /** Where the area starts before the fold is known, mm. */
   public static final double TOP = 18;
@@ -86,7 +88,12 @@ public record PaperPlan(
         rightToLeft ? END_MARGIN : START_MARGIN,
         from,
         WIDTH,
-        HEIGHT);
+        height());
+  }
+
+  /** Height of the area, mm. */
+  double height() {
+    return script.equals("latn") ? HEIGHT : TALL;
   }
 
   /** Pages of the leaf. */

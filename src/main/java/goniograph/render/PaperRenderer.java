@@ -28,7 +28,7 @@ public final class PaperRenderer {
     PdfFacts facts =
         new PdfFacts(sheet.head().title(), sheet.identity().language(), rightToLeft, digest, today);
     RenderedPdf first = renderer.render(xhtml(sheet, layout, loose), facts);
-    PaperPlan folded = Fold.of(first.blocks()).map(loose::folded).orElse(loose);
+    PaperPlan folded = Fold.of(first.blocks(), loose.height()).map(loose::folded).orElse(loose);
     RenderedPdf last =
         folded.equals(loose) ? first : renderer.render(xhtml(sheet, layout, folded), facts);
     return new Paper(

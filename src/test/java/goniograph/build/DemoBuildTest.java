@@ -133,7 +133,8 @@ class DemoBuildTest {
         List<String> screen = words(visible(html(path.replace(".pdf", ".html"))));
         List<String> paper = words(Programs.popplerText(out.bytes(path).orElseThrow()));
         List<String> onPaper = new ArrayList<>(paper);
-        assertEquals(List.of(), screen.stream().filter(word -> !onPaper.remove(word)).toList(), path);
+        assertEquals(
+            List.of(), screen.stream().filter(word -> !onPaper.remove(word)).toList(), path);
       }
     }
   }
