@@ -17,7 +17,7 @@ record Fold(int step, double shift) {
 
   private static final double MIDDLE = 148.5;
   private static final double HIGHEST = 10.5;
-  private static final double LOWEST = 297 - 10.5;
+  private static final double LOWEST = 285;
 
   /** The fold that moves the area least, or nothing where no step can come to the middle. */
   static Optional<Fold> of(List<BlockMeasure> blocks, double height) {

@@ -245,13 +245,13 @@ public record Glyphs(boolean rightToLeft, double scale) {
   public String stripes() {
     StringBuilder drawn = new StringBuilder();
     double step = 3.2 * Math.sqrt(2);
-    for (double c = step / 2; c < 54 + 7; c += step) {
-      double x0 = Math.max(0, c - 7);
+    for (double c = step / 2; c < 54 + 6.4; c += step) {
+      double x0 = Math.max(0, c - 6.4);
       double x1 = Math.min(54, c);
       drawn.append(
-          line(new double[] {x0, Math.min(7, c)}, new double[] {x1, Math.max(0, c - 54)}, 0.9));
+          line(new double[] {x0, Math.min(6.4, c)}, new double[] {x1, Math.max(0, c - 54)}, 0.9));
     }
-    return svg(54, 7, "", drawn.toString());
+    return svg(54, 6.4, "", drawn.toString());
   }
 
   private double mirrored(double x, double width) {

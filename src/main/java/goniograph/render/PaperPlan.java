@@ -34,7 +34,7 @@ public record PaperPlan(
   /** Where the area starts before the fold is known, mm. */
   public static final double TOP = 18;
 
-  private static final double COUNTER_GAP = 2.5;
+  private static final double COUNTER_GAP = 3;
 
   /** Size of the words beside a clock, mm: 14 pt. */
   private static final double REST_WORDS = 14 * 25.4 / 72;

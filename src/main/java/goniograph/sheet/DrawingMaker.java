@@ -32,6 +32,12 @@ public record DrawingMaker(Phrases phrases) {
   private static final double WIDEST = 88;
   private static final double GAP = 3;
 
+  /** Farther to a side than this a support stands beside the person, in body heights. */
+  private static final double BESIDE = 0.12;
+
+  /** Farther ahead than this it hides nobody, in body heights. */
+  private static final double AHEAD = 0.25;
+
   /**
    * Draws a scene.
    *
@@ -71,9 +77,17 @@ public record DrawingMaker(Phrases phrases) {
     FigureOptions options =
         FigureOptions.STANDARD
             .sized(width, HEIGHT, FigureOptions.STANDARD.weights())
-            .fromOtherSide(rightToLeft && side.isEmpty())
+            .fromOtherSide(rightToLeft && side.isEmpty() && !hidden(scene))
             .withoutGround();
     return side.map(one -> options.lettered(this::outline, limbs(wording))).orElse(options);
+  }
+
+  /** Whether something stands beside the person: from its side it would hide the body. */
+  private static boolean hidden(Scene scene) {
+    return scene.supports().stream()
+        .filter(support -> !support.carries())
+        .flatMap(support -> support.boxes().stream())
+        .anyMatch(box -> Math.abs(box.centre().z()) > BESIDE && Math.abs(box.centre().x()) < AHEAD);
   }
 
   private static LimbWords limbs(Wording wording) {
