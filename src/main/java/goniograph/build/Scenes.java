@@ -1,39 +1,44 @@
 package goniograph.build;
 
 import goniograph.body.Side;
-import goniograph.library.Library;
-import goniograph.pose.PoseReader;
+import goniograph.check.Poses;
+import goniograph.pose.PoseFile;
 import goniograph.pose.PoseSolver;
+import goniograph.pose.Scene;
 import goniograph.pose.Solved;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The solved scenes of a library's pose files, each solved once. Safe to share between threads. */
-public final class Scenes {
-  private record Key(String figure, boolean mirrored) {}
+/**
+ * The solved scenes of a library, for either side; each solved once. Safe to share between threads.
+ */
+final class Scenes {
+  private final Poses poses;
+  private final Map<String, Scene> mirrored = new ConcurrentHashMap<>();
 
-  private final Library library;
-  private final Map<Key, Optional<Solved>> solved = new ConcurrentHashMap<>();
-
-  public Scenes(Library library) {
-    this.library = library;
+  Scenes(Poses poses) {
+    this.poses = poses;
   }
 
   /**
    * The scene of a pose file, for a side where the entry has one; poses are written for the right.
-   * Empty where there is no such file or it cannot be read.
+   * Empty where there is no such file or it has errors.
    */
-  public Optional<Solved> scene(String figure, Optional<Side> side) {
-    Key key = new Key(figure, side.equals(Optional.of(Side.LEFT)));
-    return solved.computeIfAbsent(key, this::solve);
+  Optional<Scene> scene(String figure, Optional<Side> side) {
+    Optional<Scene> right = Optional.ofNullable(poses.solved().get(figure)).map(Solved::scene);
+    return right.map(scene -> side.equals(Optional.of(Side.LEFT)) ? left(figure) : scene);
   }
 
-  private Optional<Solved> solve(Key key) {
-    return library
-        .figure(key.figure())
-        .flatMap(file -> PoseReader.read(file, finding -> {}).stream().findFirst())
-        .map(pose -> key.mirrored() ? pose.mirrored() : pose)
-        .map(PoseSolver::solve);
+  private Scene left(String figure) {
+    return mirrored.computeIfAbsent(
+        figure,
+        id -> {
+          PoseFile file = poses.files().get(id);
+          if (file == null) {
+            throw new IllegalStateException("a solved pose has its file: " + id);
+          }
+          return PoseSolver.solve(file.mirrored()).scene();
+        });
   }
 }

@@ -1,5 +1,6 @@
 package goniograph.build;
 
+import goniograph.check.Poses;
 import goniograph.check.PrintedStatements;
 import goniograph.finding.Finding;
 import goniograph.language.Phrases;
@@ -9,8 +10,6 @@ import goniograph.library.Library;
 import goniograph.library.Rung;
 import goniograph.matter.Body;
 import goniograph.pose.Scene;
-import goniograph.pose.SceneFacts;
-import goniograph.pose.Solved;
 import goniograph.register.Print;
 import goniograph.register.Standing;
 import goniograph.render.Paper;
@@ -31,7 +30,8 @@ import java.util.Optional;
  * @param library the library
  * @param clinic its clinic
  * @param books the phrases of every language
- * @param scenes the solved scenes
+ * @param poses the solved poses that rules looked at
+ * @param scenes the same as scenes, for either side
  * @param approvals what the registers say on the page
  * @param today the day that counts as today
  */
@@ -39,8 +39,9 @@ record SheetPrinter(
     Library library,
     Clinic clinic,
     PhraseBooks books,
+    Poses poses,
     Scenes scenes,
-    Approvals approvals,
+    PageStanding approvals,
     LocalDate today) {
 
   /** Makes the sheet, or says why there is none. */
@@ -61,12 +62,11 @@ record SheetPrinter(
     Optional<Rung> rung = exercise.map(Exercise::start);
     Optional<Drawings> drawings =
         rung.flatMap(step -> step.conditions().figure())
-            .flatMap(
-                figure -> scenes.scene(figure.value(), job.side()).map(solved -> solved.scene()))
+            .flatMap(figure -> scenes.scene(figure.value(), job.side()))
             .map(scene -> drawings(scene, job, phrases, body));
     PrintedStatements statements =
         exercise
-            .map(e -> PrintedStatements.of(library, this::facts, e, rung.orElseThrow()))
+            .map(e -> PrintedStatements.of(library, poses, e, rung.orElseThrow()))
             .orElseGet(() -> PrintedStatements.of(library, job.entry()));
     SheetMaker.Made made =
         new SheetMaker(library, clinic, phrases)
@@ -88,17 +88,10 @@ record SheetPrinter(
     return set(job, standing, made);
   }
 
-  private Optional<SceneFacts> facts(Rung step) {
-    return step.conditions()
-        .figure()
-        .flatMap(figure -> scenes.scene(figure.value(), Optional.empty()))
-        .map(Solved::facts);
-  }
-
   private Printed set(Job job, Standing standing, SheetMaker.Made made) {
     Paper paper = new PaperRenderer().render(made.sheet(), job.layout(), standing.digest(), today);
     List<Finding> findings = new PrintFindings(job).of(paper);
-    return findings.isEmpty() || Boolean.getBoolean("look")
+    return findings.isEmpty()
         ? new Printed(
             job,
             "",

@@ -1,13 +1,12 @@
 package goniograph.cli;
 
+import goniograph.build.Examined;
 import goniograph.check.Checked;
 import goniograph.check.Checker;
-import goniograph.check.rules.RuleBook;
 import goniograph.exchange.FindingsJson;
 import goniograph.exchange.FindingsReport;
 import goniograph.exchange.FindingsText;
 import goniograph.finding.Finding;
-import goniograph.finding.Level;
 import goniograph.finding.Nearest;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -26,18 +25,6 @@ final class CheckCommand implements Callable<Integer> {
   enum Format {
     text,
     json
-  }
-
-  /** The level that makes the command fail. */
-  enum FailOn {
-    error(Level.ERROR),
-    warning(Level.WARNING);
-
-    private final Level level;
-
-    FailOn(Level level) {
-      this.level = level;
-    }
   }
 
   @Mixin private final Common common;
@@ -66,18 +53,17 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Checked checked = Checked.of(common.files(), common.today());
+    Examined examined = Examined.of(common.files(), common.today());
+    Checked checked = examined.checked();
     entries.forEach(id -> known(id, checked.ids()));
-    List<Finding> all = new Checker(RuleBook.rules()).check(checked);
+    List<Finding> all = examined.findings();
     List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
     common
         .out()
         .print(
             written(
                 new FindingsReport(common.today(), common.library(), looked(checked), findings)));
-    return findings.stream().anyMatch(finding -> finding.level().compareTo(failOn.level) <= 0)
-        ? Exit.FINDINGS
-        : Exit.CLEAN;
+    return findings.stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
   }
 
   private int looked(Checked checked) {

@@ -54,6 +54,8 @@ public final class Goniograph {
   private static CommandLine commands(World world) {
     return new CommandLine(new Goniograph())
         .addSubcommand(new CheckCommand(world))
+        .addSubcommand(new BuildCommand(world))
+        .addSubcommand(new FigureCommand(world))
         .addSubcommand(new ExplainCommand(world))
         .addSubcommand(
             new CommandLine(new NewCommand())

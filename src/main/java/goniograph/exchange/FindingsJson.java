@@ -1,8 +1,6 @@
 package goniograph.exchange;
 
 import goniograph.finding.Finding;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -12,22 +10,17 @@ import tools.jackson.databind.node.ObjectNode;
  * relative to the library with {@code /}; lines and columns count from 1, columns in code points.
  */
 public final class FindingsJson {
-  private static final JsonMapper MAPPER = JsonMapper.shared();
-  private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
-  private static final DefaultPrettyPrinter PRINTER =
-      new DefaultPrettyPrinter().withObjectIndenter(INDENT).withArrayIndenter(INDENT);
-
   private FindingsJson() {}
 
   /** The whole report, ending with a line feed. */
   public static String of(FindingsReport report) {
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonMapper.shared().createObjectNode();
     root.put("tool", FindingsReport.TOOL);
     root.put("today", report.today().toString());
     root.put("library", report.library());
     ArrayNode findings = root.putArray("findings");
     report.findings().forEach(finding -> add(findings.addObject(), finding));
-    return MAPPER.writer().with(PRINTER).writeValueAsString(root) + "\n";
+    return Json.text(root);
   }
 
   private static void add(ObjectNode node, Finding finding) {

@@ -80,6 +80,25 @@ public record PoseFile(
     return body.fraction(support(contact.target()).map(SupportWish::heightCm).orElse(0.0));
   }
 
+  /** The same pose seen in another view. */
+  public PoseFile seen(View other) {
+    return new PoseFile(
+        id,
+        at,
+        base,
+        body,
+        other,
+        Optional.empty(),
+        supports,
+        band,
+        contacts,
+        typed,
+        frames,
+        moving,
+        marks,
+        balanced);
+  }
+
   /** The pose for the other side: joints, contacts, supports, view and marks swap sides. */
   public PoseFile mirrored() {
     return new PoseFile(

@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.BasePosture;
 import goniograph.body.Side;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -80,7 +81,13 @@ public enum View {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  static Optional<View> of(String word) {
+  /** The view of a word. */
+  public static Optional<View> of(String word) {
     return Arrays.stream(values()).filter(view -> view.word().equals(word)).findFirst();
+  }
+
+  /** All words. */
+  public static List<String> words() {
+    return Arrays.stream(values()).map(View::word).toList();
   }
 }

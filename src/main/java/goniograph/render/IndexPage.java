@@ -21,11 +21,12 @@ public record IndexPage(String clinic, String today, List<Entry> entries) {
    *
    * @param id its id
    * @param title its title in the source language
-   * @param svg its drawings side by side, empty where there are none
+   * @param drawings its drawings, in order
    * @param sheets its sheets
    */
-  public record Entry(String id, String title, Optional<String> svg, List<Link> sheets) {
+  public record Entry(String id, String title, List<String> drawings, List<Link> sheets) {
     public Entry {
+      drawings = List.copyOf(drawings);
       sheets = List.copyOf(sheets);
     }
   }
@@ -47,6 +48,15 @@ public record IndexPage(String clinic, String today, List<Entry> entries) {
       boolean rightToLeft,
       Optional<String> path,
       String state) {}
+
+  /** The drawings of an entry with ids that no other entry's drawings have. */
+  public static String drawing(Entry entry, int index) {
+    return entry
+        .drawings()
+        .get(index)
+        .replace("\"p" + (index + 1) + "-", "\"" + entry.id() + "-p" + (index + 1) + "-")
+        .replace("(#p" + (index + 1) + "-", "(#" + entry.id() + "-p" + (index + 1) + "-");
+  }
 
   /** The page as HTML. */
   public String html() {

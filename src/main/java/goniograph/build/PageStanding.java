@@ -7,8 +7,12 @@ import goniograph.sheet.Approval;
 import goniograph.sheet.Approval.BandKind;
 import java.util.Optional;
 
-/** How a sheet stands in the registers, as its band and foot say it. */
-record Approvals(Releases releases) {
+/**
+ * How a sheet stands in the registers, as its band and foot say it.
+ *
+ * @param releases the frozen releases
+ */
+record PageStanding(Releases releases) {
 
   /** What the page says. */
   Approval of(Standing standing) {

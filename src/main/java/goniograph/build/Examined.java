@@ -1,0 +1,59 @@
+package goniograph.build;
+
+import goniograph.check.Approvals;
+import goniograph.check.Checked;
+import goniograph.check.Checker;
+import goniograph.check.rules.RuleBook;
+import goniograph.finding.Finding;
+import goniograph.finding.Level;
+import goniograph.library.Library;
+import goniograph.source.Files;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A library, read and judged: by the rules, and by what was signed.
+ *
+ * @param checked the library and what rules look at
+ * @param findings everything found, in report order
+ */
+public record Examined(Checked checked, List<Finding> findings) {
+  public Examined {
+    findings = List.copyOf(findings);
+  }
+
+  /** Reads and judges the library in a folder. */
+  public static Examined of(Files files, LocalDate today) {
+    Checked checked = Checked.of(files, today);
+    return new Examined(checked, new Checker(RuleBook.rules()).check(checked));
+  }
+
+  /** How every sheet stands. */
+  public Approvals approvals() {
+    return checked.approvals();
+  }
+
+  public Library library() {
+    return checked.library();
+  }
+
+  /** Ids of entries that have an error of their own. */
+  public Set<String> faulty() {
+    Set<String> faulty = new TreeSet<>();
+    findings.stream()
+        .filter(finding -> finding.level() == Level.ERROR)
+        .map(Finding::entry)
+        .filter(id -> !id.isEmpty())
+        .forEach(faulty::add);
+    return faulty;
+  }
+
+  /** Errors of what all entries share: where there are any, nothing is printed. */
+  public List<Finding> sharedErrors() {
+    return findings.stream()
+        .filter(finding -> finding.level() == Level.ERROR && finding.entry().isEmpty())
+        .toList();
+  }
+}

@@ -1,0 +1,21 @@
+package goniograph.cli;
+
+import goniograph.finding.Finding;
+import goniograph.finding.Level;
+
+/** The level that makes a command fail. */
+enum FailOn {
+  error(Level.ERROR),
+  warning(Level.WARNING);
+
+  private final Level level;
+
+  FailOn(Level level) {
+    this.level = level;
+  }
+
+  /** Whether a finding is at or above it. */
+  boolean reached(Finding finding) {
+    return finding.level().compareTo(level) <= 0;
+  }
+}
