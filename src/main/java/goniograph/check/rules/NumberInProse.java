@@ -19,7 +19,6 @@ import goniograph.matter.Piece;
 import goniograph.source.Span;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A number of the dose, typed into a sentence. */
