@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param together true for one panel, the start as a dashed outline, where that outline can be seen
  * @param lettering sets numbers and words; without it there are none
  * @param words the side words
+ * @param ground true for the line of the floor; a sheet draws its own
  */
 public record FigureOptions(
     Style style,
@@ -26,7 +27,8 @@ public record FigureOptions(
     boolean therapist,
     boolean together,
     Optional<Lettering> lettering,
-    LimbWords words) {
+    LimbWords words,
+    boolean ground) {
 
   /** Panels of the standard sheet: 56 mm wide, 50 mm high, ink. */
   public static final FigureOptions STANDARD =
@@ -39,7 +41,8 @@ public record FigureOptions(
           false,
           false,
           Optional.empty(),
-          LimbWords.NONE);
+          LimbWords.NONE,
+          true);
 
   public FigureOptions {
     if (!(width >= 10 && height >= 10)) {
@@ -50,36 +53,51 @@ public record FigureOptions(
   /** The same in another style. */
   public FigureOptions in(Style other) {
     return new FigureOptions(
-        other, weights, width, height, otherSide, therapist, together, lettering, words);
+        other, weights, width, height, otherSide, therapist, together, lettering, words, ground);
   }
 
   /** The same at another size, with the line weights of its layout. */
   public FigureOptions sized(double newWidth, double newHeight, Weights newWeights) {
     return new FigureOptions(
-        style, newWeights, newWidth, newHeight, otherSide, therapist, together, lettering, words);
+        style, newWeights, newWidth, newHeight, otherSide, therapist, together, lettering, words, ground);
   }
 
   /** The same seen from the other side. */
   public FigureOptions fromOtherSide(boolean other) {
     return new FigureOptions(
-        style, weights, width, height, other, therapist, together, lettering, words);
+        style, weights, width, height, other, therapist, together, lettering, words, ground);
   }
 
   /** The same with angles and balance. */
   public FigureOptions forTherapist() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, true, together, lettering, words);
+        style, weights, width, height, otherSide, true, together, lettering, words, ground);
   }
 
   /** The same with start and end in one panel. */
   public FigureOptions inOnePanel() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, true, lettering, words);
+        style, weights, width, height, otherSide, therapist, true, lettering, words, ground);
   }
 
   /** The same with lettering. */
   public FigureOptions lettered(Lettering by, LimbWords sideWords) {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, Optional.of(by), sideWords);
+        style, weights, width, height, otherSide, therapist, together, Optional.of(by), sideWords, ground);
+  }
+
+  /** The same without the line of the floor. */
+  public FigureOptions withoutGround() {
+    return new FigureOptions(
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        false);
   }
 }

@@ -36,7 +36,7 @@ final class Floor {
    * @param hidden what hides it
    */
   List<Paint> painted(Envelope page, Geometry hidden, FigureOptions options) {
-    if (steep) {
+    if (steep || !options.ground()) {
       return List.of();
     }
     Style style = options.style();

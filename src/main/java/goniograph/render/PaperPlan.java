@@ -125,7 +125,7 @@ public record PaperPlan(
   private double words(String words) {
     FaceOrder faces = FaceOrder.of(Family.LATIN, Weight.BOLD, language);
     Direction direction = rightToLeft ? Direction.RIGHT_TO_LEFT : Direction.LEFT_TO_RIGHT;
-    return TextOutline.of(words, faces, direction, REST_WORDS).width() + 2 * COUNTER_GAP;
+    return TextOutline.of(words, faces, direction, REST_WORDS).width() + COUNTER_GAP + 1;
   }
 
   private static String width(double mm) {

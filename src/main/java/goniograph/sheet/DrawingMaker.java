@@ -71,7 +71,8 @@ public record DrawingMaker(Phrases phrases) {
     FigureOptions options =
         FigureOptions.STANDARD
             .sized(width, HEIGHT, FigureOptions.STANDARD.weights())
-            .fromOtherSide(rightToLeft && side.isEmpty());
+            .fromOtherSide(rightToLeft && side.isEmpty())
+            .withoutGround();
     return side.map(one -> options.lettered(this::outline, limbs(wording))).orElse(options);
   }
 
