@@ -2,8 +2,8 @@ package goniograph.check;
 
 /** Who may let a finding stand. */
 public enum Acceptance {
-  /** A fault of form: there is nothing to weigh up. */
-  NOBODY("Nobody: the file cannot be read as it is meant. Mend it."),
+  /** A plain mistake: there is nothing to weigh up. */
+  NOBODY("Nobody: it is a plain mistake, to be mended."),
   /** A safety error: only the signed rule table or statement can change what is asked for. */
   SIGNED_TABLE("Nobody in the entry: two clinicians change and sign the table the rule reads."),
   /** A clinical judgement. */

@@ -34,7 +34,7 @@ import java.util.stream.Stream;
 public record Checked(LibraryRead read, Poses poses, Approvals approvals, LocalDate today) {
   /** What rules say at the exact place, and the register only of the whole file. */
   private static final Set<String> SAID_BY_RULES =
-      Set.of("review-near", "review-overdue", "piece-missing", "piece-stale");
+      Set.of("review-due", "piece-missing", "piece-stale");
 
   /** The library in a folder, read whole, its poses solved. */
   public static Checked of(Files files, LocalDate today) {

@@ -1,6 +1,7 @@
 package goniograph.check;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** Words of findings. */
@@ -14,6 +15,12 @@ public final class Words {
 
   /** {@code step 2: hold 30 s}. */
   public static String onStep(int n, String property) {
-    return "step " + n + ": " + property;
+    return onSteps(List.of(n), property);
+  }
+
+  /** {@code steps 2, 3: hold 30 s}. */
+  public static String onSteps(List<Integer> steps, String property) {
+    String numbers = steps.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return (steps.size() == 1 ? "step " : "steps ") + numbers + ": " + property;
   }
 }

@@ -40,7 +40,15 @@ public final class RuleMarkdown {
         + "`:\n\n"
         + block(example.good())
         + "\nBad; the finding is between « and »:\n\n"
-        + block(example.marked());
+        + block(example.marked())
+        + example.alongside().stream().map(RuleMarkdown::alongside).collect(Collectors.joining());
+  }
+
+  private static String alongside(Example.Edit edit) {
+    return "\nwhere in `"
+        + edit.file()
+        + "` "
+        + RuleText.change(edit, passage -> "\n" + block(passage));
   }
 
   private static String block(String passage) {

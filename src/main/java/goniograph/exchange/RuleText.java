@@ -2,6 +2,7 @@ package goniograph.exchange;
 
 import goniograph.check.Example;
 import goniograph.check.RulePage;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** The page of a rule as text for a terminal. */
@@ -29,7 +30,23 @@ public final class RuleText {
         + ":\n"
         + indented(example.good())
         + "Bad, found between « and »:\n"
-        + indented(example.marked());
+        + indented(example.marked())
+        + example.alongside().stream().map(RuleText::alongside).collect(Collectors.joining());
+  }
+
+  private static String alongside(Example.Edit edit) {
+    return "where in " + edit.file() + " " + change(edit, RuleText::indented);
+  }
+
+  /** What a change beside a bad passage does, with passages written by {@code block}. */
+  static String change(Example.Edit edit, UnaryOperator<String> block) {
+    if (edit.from().equals(Example.Edit.WHOLE)) {
+      return "nothing stands: there is no such file.\n";
+    }
+    if (edit.to().isEmpty()) {
+      return "this does not stand:\n" + block.apply(edit.from());
+    }
+    return "this stands:\n" + block.apply(edit.to());
   }
 
   private static String indented(String passage) {

@@ -19,7 +19,6 @@ import goniograph.matter.Piece;
 import goniograph.source.Span;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A number of the dose, typed into a sentence. */
@@ -68,22 +67,21 @@ public final class NumberInProse implements VersionRule {
     Span at = Places.within(version.file(), piece, found.from(), found.to());
     String typed = piece.text().substring(found.from(), found.to());
     List<DoseField> fields = fields(found.counts());
-    Optional<DoseField> same =
-        fields.stream().filter(field -> says(field, found, doses)).findFirst();
-    Optional<DoseField> given =
-        fields.stream().filter(field -> !values(field, doses).isEmpty()).findFirst();
-    String mend = mend(same.or(() -> given).flatMap(SlotTable::of));
-    if (same.isPresent() || given.isEmpty()) {
-      return warning(at, "`" + typed + "` is a number of the dose typed by hand.", mend)
-          .withBecause(same.map(field -> because(field, doses)).orElse(""));
+    List<DoseField> same = fields.stream().filter(field -> says(field, found, doses)).toList();
+    List<DoseField> given = fields.stream().filter(f -> !values(f, doses).isEmpty()).toList();
+    if (!same.isEmpty() || given.isEmpty()) {
+      return warning(at, "`" + typed + "` is a number of the dose typed by hand.", mend(same))
+          .withBecause(same.isEmpty() ? "" : because(same.get(0), doses));
     }
-    return error(at, "`" + typed + "` disagrees with the dose.", mend)
-        .withBecause(because(given.get(), doses));
+    return error(at, "`" + typed + "` disagrees with the dose.", mend(given))
+        .withBecause(because(given.get(0), doses));
   }
 
-  private static String mend(Optional<String> slot) {
-    return slot.map(name -> "Write the slot `{" + name + "}` in its place.")
-        .orElse("Say it without a number, or give the field in front matter and write its slot.");
+  private static String mend(List<DoseField> fields) {
+    List<String> slots = fields.stream().flatMap(field -> SlotTable.of(field).stream()).toList();
+    return slots.isEmpty()
+        ? "Say it without a number, or give the field in front matter and write its slot."
+        : "Write a slot in its place: `{" + String.join("}` or `{", slots) + "}`.";
   }
 
   private static String because(DoseField field, List<Dose> doses) {

@@ -36,12 +36,12 @@ final class PosePages {
             "pose-movement-unknown",
             "A movement that the joint does not make; the nearest is offered.",
             UNKNOWN,
-            Example.in(HEEL, "elbow left: flexion 42", "elbow left: «flexon» 42")),
+            Example.in(HEEL, "elbow left: flexion 59", "elbow left: «flexon» 42")),
         page(
             "pose-angle-number",
             "A movement without its number.",
             UNKNOWN,
-            Example.in(HEEL, "elbow left: flexion 42", "elbow left: «flexion»")),
+            Example.in(HEEL, "elbow left: flexion 59", "elbow left: «flexion»")),
         page(
             "pose-contact-grammar",
             "A contact that does not say what touches what.",

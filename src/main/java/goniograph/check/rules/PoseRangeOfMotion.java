@@ -31,8 +31,8 @@ public final class PoseRangeOfMotion implements PoseRule {
                   "pose: «ba-heel-toe-stand»")
               .alongside(
                   "figures/ba-heel-toe-stand.yaml",
-                  "elbow left: flexion 42",
-                  "elbow left: flexion 42\n  elbow right: flexion 175"));
+                  "elbow left: flexion 59",
+                  "elbow left: flexion 59\n  elbow right: flexion 175"));
 
   @Override
   public RulePage page() {

@@ -12,10 +12,12 @@ import java.util.List;
 final class RegisterPages {
   private static final String REGISTER = "content/exercises/hp-chair-rise/register.yaml";
   private static final String TOP = "---\nschema: entry/1\nid: hp-chair-rise\n";
-  private static final String SIGNATURE =
-      "schema: register/1\nentry:\n  - { role: author, by: writer-1, on: 2026-05-01, digest: \""
-          + "0".repeat(64)
-          + "\" }\n";
+  private static final String SHARED = "shared/register.yaml";
+  private static final String SIGNATURE_LINE =
+      "  - { role: author, by: writer-1, on: 2026-05-01, digest: \"" + "0".repeat(64) + "\" }\n";
+  private static final String SIGNATURE = "schema: register/1\nentry:\n" + SIGNATURE_LINE;
+  private static final String FROZEN =
+      "by: lead-1, on: 2026-05-01, manifest: \"" + "0".repeat(64) + "\" }\n";
 
   private RegisterPages() {}
 
@@ -33,6 +35,18 @@ final class RegisterPages {
             "A signature stands for exactly the words and numbers that were read.",
             Example.in(CHAIR_RISE, TOP, "«»" + TOP).alongside(REGISTER, "", SIGNATURE)),
         page(
+            "signature-conflict",
+            "One person has signed a text in two roles that exclude each other.",
+            "Nobody sees their own mistakes: a second person must read it.",
+            Example.in(CHAIR_RISE, TOP, "«»" + TOP)
+                .alongside(REGISTER, "", SIGNATURE + SIGNATURE_LINE.replace("author", "clinical"))),
+        page(
+            "version-missing",
+            "An entry has no version in a language of the clinic: a note.",
+            "Its sheet cannot be printed in that language.",
+            Example.in(CHAIR_RISE, TOP, "«»" + TOP)
+                .alongside(CHAIR_RISE_ARABIC, Example.Edit.WHOLE, "")),
+        page(
             "version-unrecorded",
             "Nobody has said which source text a language version was made from: a note.",
             "Without the record nobody notices when the source text changes.",
@@ -43,10 +57,30 @@ final class RegisterPages {
             "Someone decided that it must no longer reach a patient.",
             Example.in(CHAIR_RISE, TOP, "«»" + TOP)
                 .alongside(
-                    "shared/register.yaml",
+                    SHARED,
                     "",
                     "schema: register/1\nrecalls:\n  - { id: hp-chair-rise, reason: \"a knee was"
                         + " hurt\", by: lead-1, on: 2026-09-14 }\n")),
+        page(
+            "register-damaged",
+            "A register file holds no register.",
+            "Without it nobody can tell what has been signed.",
+            Example.in(SHARED, "", "«signed by everyone\n»")),
+        page(
+            "register-release-name",
+            "The name of a release is not made of letters, digits, dots and hyphens.",
+            "It names a file, and stands at the foot of every sheet.",
+            Example.in(
+                SHARED,
+                "",
+                "schema: register/1\nreleases:\n  - { name: «\"spring 26\"», " + FROZEN)),
+        page(
+            "release-edited",
+            "The manifest of a release is missing or is not the one that was frozen.",
+            "Codes on paper are looked up in it.",
+            Example.in("shared/releases/2026.1.yaml", "", "«»")
+                .alongside(
+                    SHARED, "", "schema: register/1\nreleases:\n  - { name: 2026.1, " + FROZEN)),
         page(
             "register-digest",
             "A digest in a register file is not 64 digits and letters a to f.",

@@ -15,8 +15,10 @@ import goniograph.matter.Located;
 import goniograph.matter.Spellings;
 import goniograph.source.Span;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -39,7 +41,7 @@ abstract class RequiredByTable implements ExerciseRule {
   @Override
   public final Stream<Finding> check(Exercise exercise, Checked checked) {
     Set<Gap> gaps = new LinkedHashSet<>();
-    Set<String> because = new LinkedHashSet<>();
+    Map<String, List<Integer>> because = new LinkedHashMap<>();
     Optional<Requirement> fired = Optional.empty();
     for (Rung rung : exercise.rungs()) {
       for (Derived.Because one :
@@ -47,23 +49,32 @@ abstract class RequiredByTable implements ExerciseRule {
         List<Gap> found = gaps(exercise, rung, one.row(), checked);
         if (!found.isEmpty()) {
           gaps.addAll(found);
-          because.add(
-              exercise.ladder().isPresent()
-                  ? Words.onStep(rung.n(), one.property())
-                  : one.property());
+          because.computeIfAbsent(one.property(), property -> new ArrayList<>()).add(rung.n());
           fired = Optional.of(one.row());
         }
       }
     }
-    return fired.map(row -> finding(exercise, gaps, because, row)).stream();
+    return fired.map(row -> finding(exercise, gaps, because(exercise, because), row)).stream();
   }
 
-  private Finding finding(Exercise exercise, Set<Gap> gaps, Set<String> because, Requirement row) {
+  /** {@code hold 30 s} where every step has it, {@code step 2: hold 30 s} where some have. */
+  private static String because(Exercise exercise, Map<String, List<Integer>> steps) {
+    int all = exercise.rungs().size();
+    return steps.entrySet().stream()
+        .map(
+            one ->
+                one.getValue().size() == all
+                    ? one.getKey()
+                    : Words.onSteps(one.getValue(), one.getKey()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private Finding finding(Exercise exercise, Set<Gap> gaps, String because, Requirement row) {
     return error(
             place(exercise),
             gaps.stream().map(Gap::what).distinct().collect(Collectors.joining(" ")),
             gaps.stream().map(Gap::mend).distinct().collect(Collectors.joining(" ")))
-        .withBecause(String.join("; ", because))
+        .withBecause(because)
         .withSource(row.source().value());
   }
 

@@ -1,0 +1,119 @@
+package goniograph.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import goniograph.source.DiskFiles;
+import goniograph.source.Files;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The commands {@code check} and {@code explain}, on the demo library. */
+class CheckCommandTest {
+  private static final Files DEMO = DiskFiles.at(Path.of("."));
+  private static final String BALANCE = "content/exercises/ba-heel-toe-stand/en.md";
+
+  private final Console console = new Console();
+
+  @BeforeEach
+  void demoLibrary() {
+    for (String folder : List.of("content", "figures", "shared")) {
+      DEMO.list(folder).forEach(p -> console.files.write(p, DEMO.bytes(p).orElseThrow()));
+    }
+  }
+
+  private void change(String file, String from, String to) {
+    String text = new String(console.files.bytes(file).orElseThrow(), StandardCharsets.UTF_8);
+    assertTrue(text.contains(from), from);
+    console.files.with(file, text.replace(from, to));
+  }
+
+  @Test
+  void theDemoLibraryHasNeitherErrorsNorWarnings() {
+    assertEquals(Exit.CLEAN, console.run("check", "--fail-on", "warning"), console.out());
+    assertTrue(console.out().contains("0 errors, 0 warnings, "), console.out());
+    assertTrue(console.out().endsWith(" in 4 entries as of 2026-11-25.\n"), console.out());
+  }
+
+  @Test
+  void anErrorEndsWithOneAndSaysWhereWhatWhyAndHowToMend() {
+    change(BALANCE, "{ n: 2, hold: 30 s,", "{ n: 2, hold: 90 s,");
+    assertEquals(Exit.FINDINGS, console.run("check"));
+    assertTrue(
+        console
+            .out()
+            .contains(
+                """
+                error content/exercises/ba-heel-toe-stand/en.md:31:21 dose-limit
+                  `hold` is 90 s, the limit for balance is `1..60 s`.
+                  why: Too much is harm, too little is no treatment; most often it is a slip of the pen.
+                  because: step 2: hold 90 s
+                  mend: Write a value within `1..60 s`, or have the row of the table changed and signed.
+                  source: common-practice
+                """),
+        console.out());
+  }
+
+  @Test
+  void aWarningFailsOnlyWhereAsked() {
+    change(BALANCE, "review_due: 2027-02-28", "review_due: 2026-12-24");
+    assertEquals(Exit.CLEAN, console.run("check"));
+    assertEquals(Exit.FINDINGS, console.run("check", "--fail-on", "warning"));
+  }
+
+  @Test
+  void anEntryByItselfIsNotBlamedForOthers() {
+    change(BALANCE, "{ n: 2, hold: 30 s,", "{ n: 2, hold: 90 s,");
+    assertEquals(Exit.CLEAN, console.run("check", "hp-chair-rise"));
+    assertEquals(Exit.FINDINGS, console.run("check", "hp-chair-rise", "ba-heel-toe-stand"));
+  }
+
+  @Test
+  void anEntryThatIsNotThereIsWrongUsage() {
+    assertEquals(Exit.USAGE, console.run("check", "hp-chair-rose"));
+    assertEquals(
+        "There is no entry `hp-chair-rose`; did you mean `hp-chair-rise`?\n", console.err());
+  }
+
+  @Test
+  void jsonNamesTodayAndTheEntry() {
+    change(BALANCE, "surface: firm", "suface: firm");
+    assertEquals(Exit.FINDINGS, console.run("check", "--format", "json"));
+    JsonNode root = JsonMapper.shared().readTree(console.out());
+    assertEquals("2026-11-25", root.get("today").asString());
+    JsonNode unknown =
+        root.get("findings").values().stream()
+            .filter(one -> one.get("rule").asString().equals("field-unknown"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals("ba-heel-toe-stand", unknown.get("entry").asString());
+    assertEquals("Write `surface`, or take the line out.", unknown.get("mend").asString());
+  }
+
+  @Test
+  void twiceTheSameGivesTheSameBytes() {
+    console.run("check", "--format", "json");
+    String first = console.out();
+    console.run("check", "--format", "json");
+    assertEquals(first, console.out());
+  }
+
+  @Test
+  void explainsARule() {
+    assertEquals(Exit.CLEAN, console.run("explain", "breathe-on-effort"));
+    assertTrue(console.out().startsWith("breathe-on-effort\n\nWhat: "), console.out());
+    assertTrue(console.out().contains("Who may accept it: "), console.out());
+  }
+
+  @Test
+  void offersTheNearestRule() {
+    assertEquals(Exit.USAGE, console.run("explain", "breathe-on-efort"));
+    assertEquals(
+        "There is no rule `breathe-on-efort`; did you mean `breathe-on-effort`?\n", console.err());
+  }
+}
