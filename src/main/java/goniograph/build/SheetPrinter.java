@@ -104,6 +104,6 @@ record SheetPrinter(
 
   private static Drawings drawings(Scene scene, Job job, Phrases phrases, Body body) {
     String title = body.title().map(piece -> piece.plain()).orElse("");
-    return new DrawingMaker(phrases).drawings(scene, title, body, job.side());
+    return new DrawingMaker(phrases).drawings(scene, job.entry().id(), title, body, job.side());
   }
 }

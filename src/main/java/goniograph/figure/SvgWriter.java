@@ -23,6 +23,7 @@ final class SvgWriter {
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\"")
         .append(" width=\"" + width + "mm\" height=\"" + height + "mm\"")
         .append(" viewBox=\"0 0 " + width + " " + height + "\"")
+        .append(" alt=\"" + escaped(description) + "\"")
         .append(" aria-labelledby=\"" + id("title") + " " + id("desc") + "\">\n")
         .append("<title id=\"" + id("title") + "\">" + escaped(title) + "</title>\n")
         .append("<desc id=\"" + id("desc") + "\">" + escaped(description) + "</desc>\n");

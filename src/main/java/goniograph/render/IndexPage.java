@@ -49,15 +49,6 @@ public record IndexPage(String clinic, String today, List<Entry> entries) {
       Optional<String> path,
       String state) {}
 
-  /** The drawings of an entry with ids that no other entry's drawings have. */
-  public static String drawing(Entry entry, int index) {
-    return entry
-        .drawings()
-        .get(index)
-        .replace("\"p" + (index + 1) + "-", "\"" + entry.id() + "-p" + (index + 1) + "-")
-        .replace("(#p" + (index + 1) + "-", "(#" + entry.id() + "-p" + (index + 1) + "-");
-  }
-
   /** The page as HTML. */
   public String html() {
     return Templates.fill(

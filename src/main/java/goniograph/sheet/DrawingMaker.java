@@ -41,12 +41,14 @@ public record DrawingMaker(Phrases phrases) {
   /**
    * Draws a scene.
    *
+   * @param entry the entry's id, which begins every id in the drawings
    * @param title the sheet's title
    * @param body the text, whose captions and picture words are taken
    * @param side the side that was answered; without one a right-to-left page looks from the other
    *     side
    */
-  public Drawings drawings(Scene scene, String title, Body body, Optional<Side> side) {
+  public Drawings drawings(
+      Scene scene, String entry, String title, Body body, Optional<Side> side) {
     Wording wording = new Wording(phrases);
     Figure figure = Figure.of(scene, options(scene, side, wording));
     PictureWords words = new PictureWords(wording, PoseTelling.of(scene));
@@ -63,7 +65,7 @@ public record DrawingMaker(Phrases phrases) {
       panels.add(
           new Drawings.Panel(
               caption,
-              panel.svg("p" + panel.number() + "-", title, alternative),
+              panel.svg(entry + "-" + panel.number(), title, alternative),
               alternative,
               panel.floor()));
     }

@@ -125,12 +125,19 @@ class DemoBuildTest {
     assertTrue(right >= 0 && right < arabic.indexOf("اليسرى"), arabic);
   }
 
-  /** One page model: what the screen says, paper says, word by word. */
+  /**
+   * One page model: what the screen says, paper says, word by word; only the headings of dose and
+   * steps, which on paper are seen by their place, are the screen's own.
+   */
   @Test
   void paperAndScreenSayTheSame() {
     for (String path : paths(".pdf")) {
       if (path.startsWith("en/")) {
-        List<String> screen = words(visible(html(path.replace(".pdf", ".html"))));
+        List<String> screen =
+            words(
+                visible(
+                    html(path.replace(".pdf", ".html"))
+                        .replaceAll("<h2[^>]*quiet[^>]*>.*?</h2>", "")));
         List<String> paper = words(Programs.popplerText(out.bytes(path).orElseThrow()));
         List<String> onPaper = new ArrayList<>(paper);
         assertEquals(

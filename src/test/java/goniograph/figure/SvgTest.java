@@ -28,6 +28,7 @@ class SvgTest {
           "width",
           "height",
           "viewBox",
+          "alt",
           "aria-labelledby",
           "id",
           "d",
