@@ -14,9 +14,10 @@ import java.util.Optional;
  */
 record PageStanding(Releases releases) {
 
-  /** What the page says. */
+  /** What the page says; a draft has no code, so nobody can take it for the released sheet. */
   Approval of(Standing standing) {
-    Optional<Releases.Released> released = releases.find(standing);
+    Optional<Releases.Released> released =
+        standing.print() == Print.DRAFT ? Optional.empty() : releases.find(standing);
     return new Approval(
         band(standing.print()),
         released.map(found -> found.release().name()),

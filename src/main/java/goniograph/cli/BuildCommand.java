@@ -102,7 +102,14 @@ final class BuildCommand implements Callable<Integer> {
           .print(FindingsText.of(new FindingsReport(today, common.library(), looked, shown)));
     }
     report.leftOut().forEach(line -> stage("left out " + line));
-    stage("sheets   " + report.sheets().size() + ", open " + folder + "/index.html");
+    boolean whole = entries.isEmpty() && languages.isEmpty();
+    stage(
+        "sheets   "
+            + report.sheets().size()
+            + (whole ? ", open " + folder + "/index.html" : ", in " + folder));
+    if (!whole) {
+      report.sheets().forEach(path -> stage("         " + path + ".pdf, .html"));
+    }
     return report.findings().stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
   }
 

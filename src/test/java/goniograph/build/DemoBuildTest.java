@@ -183,7 +183,7 @@ class DemoBuildTest {
   /** Without direction controls, in compatibility form. */
   private static String plain(String text) {
     return Normalizer.normalize(
-            text.replaceAll("[\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]", ""),
+            text.replaceAll("[\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]", " "),
             Normalizer.Form.NFKC)
         .replaceAll("\\s+", " ");
   }

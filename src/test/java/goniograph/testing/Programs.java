@@ -32,6 +32,7 @@ public final class Programs {
     if (NO_SKIPS) {
       fail(reason + " (goniograph.no-skips is true)");
     }
+    System.err.println("SKIPPED a test: " + reason);
     Assumptions.abort(reason);
   }
 
