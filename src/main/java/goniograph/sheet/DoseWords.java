@@ -52,6 +52,17 @@ record DoseWords(Wording wording, Optional<String> act, Optional<String> meaning
   }
 
   private String words(DoseRows.Row row) {
+    List<String> words = new ArrayList<>(List.of(act(row)));
+    if (row.turn() == DoseRows.Turn.ALTERNATING) {
+      words.add(wording.say("dose.in-turn"));
+    }
+    if (row.rings().isEmpty()) {
+      words.add(wording.say("dose.count-to", Map.of("reps", row.reps())));
+    }
+    return String.join(" ", words);
+  }
+
+  private String act(DoseRows.Row row) {
     Map<String, ?> reps = Map.of("reps", row.reps());
     return switch (row.turn()) {
       case FIRST_SIDE -> side(first, row.reps());
