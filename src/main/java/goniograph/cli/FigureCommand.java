@@ -4,10 +4,12 @@ import goniograph.exchange.FactsJson;
 import goniograph.figure.Figure;
 import goniograph.figure.FigureOptions;
 import goniograph.figure.FigurePng;
+import goniograph.figure.LimbWords;
 import goniograph.figure.Style;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
 import goniograph.finding.Nearest;
+import goniograph.language.Language;
 import goniograph.library.Exercise;
 import goniograph.library.Library;
 import goniograph.pose.PoseFile;
@@ -17,6 +19,11 @@ import goniograph.pose.Solved;
 import goniograph.pose.View;
 import goniograph.source.Files;
 import goniograph.source.SourceFile;
+import goniograph.type.Direction;
+import goniograph.type.FaceOrder;
+import goniograph.type.Family;
+import goniograph.type.TextOutline;
+import goniograph.type.Weight;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +65,11 @@ final class FigureCommand implements Callable<Integer> {
   private String view = "";
 
   @Option(
+      names = "--angles",
+      description = "With the angles in degrees and the balance mark, as therapists see them.")
+  private boolean angles;
+
+  @Option(
       names = "--facts",
       description = "Prints solved angles, contact misses, balance and loads as JSON.")
   private boolean facts;
@@ -83,12 +95,7 @@ final class FigureCommand implements Callable<Integer> {
   }
 
   private void draw(Solved solved) {
-    Figure figure =
-        Figure.of(
-            solved.scene(),
-            FigureOptions.STANDARD
-                .sized(WIDE, HIGH, FigureOptions.STANDARD.weights())
-                .in(styled()));
+    Figure figure = Figure.of(solved.scene(), options());
     String svg = figure.svg("", solved.scene().id(), solved.scene().id());
     byte[] bytes =
         switch (ending()) {
@@ -101,6 +108,17 @@ final class FigureCommand implements Callable<Integer> {
     int slash = out.lastIndexOf('/');
     Files folder = common.folder(slash < 0 ? "." : slash == 0 ? "/" : out.substring(0, slash));
     folder.write(out.substring(slash + 1), bytes);
+  }
+
+  private FigureOptions options() {
+    FigureOptions plain =
+        FigureOptions.STANDARD.sized(WIDE, HIGH, FigureOptions.STANDARD.weights()).in(styled());
+    return angles ? plain.forTherapist().lettered(FigureCommand::outline, LimbWords.NONE) : plain;
+  }
+
+  private static TextOutline outline(String text, double size) {
+    FaceOrder faces = FaceOrder.of(Family.LATIN, Weight.BOLD, Language.ENGLISH.tag());
+    return TextOutline.of(text, faces, Direction.AUTO, size);
   }
 
   private String ending() {
