@@ -8,6 +8,7 @@ import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.Vec;
 import java.util.List;
+import java.util.Optional;
 
 /** Sets every foot that has a contact where the contact wants it, and the body over the feet. */
 final class Feet {
@@ -41,7 +42,9 @@ final class Feet {
       body = body.moved(new Vec(0, -1.05 * planted.miss, 0));
       planted = all(body, feet);
     }
-    return carried && pose.balanced() ? balanced(planted.skeleton, feet) : planted.skeleton;
+    return carried && pose.balanced() && !feet.isEmpty()
+        ? balanced(planted.skeleton, feet)
+        : planted.skeleton;
   }
 
   /**
@@ -82,8 +85,20 @@ final class Feet {
   }
 
   private void keep(Skeleton s, Contact contact) {
-    Side side = side(contact);
-    pins.keep(contact, point(s, contact), s.limb(Limb.FOOT, side).axes().x());
+    Vec heading = s.limb(Limb.FOOT, side(contact)).axes().x();
+    pins.keep(contact, ballOfFlatFoot(contact).orElseGet(() -> point(s, contact)), heading);
+  }
+
+  /** Where the ball is of a foot that stood flat before it rose onto its ball. */
+  private Optional<Vec> ballOfFlatFoot(Contact contact) {
+    return contact.part() == Part.TOES
+        ? pins.find(contact.on(Part.FOOT))
+            .map(pin -> pin.point().plus(level(pin.heading()).times(Lengths.BALL)))
+        : Optional.empty();
+  }
+
+  private static Vec level(Vec v) {
+    return new Vec(v.x(), 0, v.z()).unit();
   }
 
   private static Side side(Contact contact) {
