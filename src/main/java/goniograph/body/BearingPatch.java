@@ -24,7 +24,7 @@ public final class BearingPatch {
   public static List<Vec> forefoot(Skeleton s, Side side) {
     Frame foot = s.limb(Limb.FOOT, side);
     List<Vec> points = new ArrayList<>(across(foot, Lengths.BALL, -Lengths.ANKLE, .027));
-    points.addAll(across(foot, Lengths.TOE, -Lengths.ANKLE, .014));
+    points.addAll(across(Toes.frame(s, side), Lengths.TOE, -Lengths.ANKLE, .014));
     return points;
   }
 

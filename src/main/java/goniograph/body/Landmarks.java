@@ -57,9 +57,9 @@ public final class Landmarks {
     return s.limb(Limb.FOOT, side).point(Lengths.BALL, -Lengths.ANKLE, 0);
   }
 
-  /** The toe tip at the sole. */
+  /** The toe tip at the sole, bent up where the floor asks it. */
   public static Vec toe(Skeleton s, Side side) {
-    return s.limb(Limb.FOOT, side).point(Lengths.TOE, -Lengths.ANKLE, 0);
+    return Toes.frame(s, side).point(Lengths.TOE, -Lengths.ANKLE, 0);
   }
 
   /** The middle of the head. */

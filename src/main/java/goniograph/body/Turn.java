@@ -26,6 +26,18 @@ public record Turn(Vec x, Vec y, Vec z) {
     return new Turn(new Vec(c, s, 0), new Vec(-s, c, 0), new Vec(0, 0, 1));
   }
 
+  /** By the shortest way from one direction to another; none where they lie on one line. */
+  public static Turn between(Vec from, Vec to) {
+    Vec axis = from.cross(to);
+    if (axis.length() < 1e-12) {
+      return NONE;
+    }
+    Vec z = axis.unit();
+    Turn before = new Turn(from.unit(), z.cross(from.unit()), z);
+    Turn after = new Turn(to.unit(), z.cross(to.unit()), z);
+    return after.then(before.inverse());
+  }
+
   /** A vector given in the turned frame, seen from outside. */
   public Vec apply(Vec v) {
     return x.times(v.x()).plus(y.times(v.y())).plus(z.times(v.z()));

@@ -106,6 +106,10 @@ public final class Builder {
     if (faulty.contains(job.entry().id())) {
       return Printed.nothing(job, "the entry has errors", List.of());
     }
+    if (examined.faultyLanguages().contains(job.language())) {
+      return Printed.nothing(
+          job, "what all sheets in " + job.language() + " share has errors", List.of());
+    }
     Optional<Standing> standing = examined.approvals().standing(job.entry().id(), job.language());
     return standing
         .map(one -> printer.print(job, one))

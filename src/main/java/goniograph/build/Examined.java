@@ -12,6 +12,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A library, read and judged: by the rules, and by what was signed.
@@ -50,10 +52,25 @@ public record Examined(Checked checked, List<Finding> findings) {
     return faulty;
   }
 
-  /** Errors of what all entries share: where there are any, nothing is printed. */
+  /** Errors of what all sheets share: where there are any, nothing is printed. */
   public List<Finding> sharedErrors() {
+    return shared().filter(finding -> !ofOtherLanguage(finding)).toList();
+  }
+
+  /** Languages whose shared words have an error: their sheets are not printed, others are. */
+  public Set<String> faultyLanguages() {
+    return shared()
+        .filter(Examined::ofOtherLanguage)
+        .map(Finding::language)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private Stream<Finding> shared() {
     return findings.stream()
-        .filter(finding -> finding.level() == Level.ERROR && finding.entry().isEmpty())
-        .toList();
+        .filter(finding -> finding.level() == Level.ERROR && finding.entry().isEmpty());
+  }
+
+  private static boolean ofOtherLanguage(Finding finding) {
+    return !finding.language().isEmpty() && !finding.language().equals(Library.SOURCE_LANGUAGE);
   }
 }

@@ -56,7 +56,8 @@ record PrintFindings(Job job) {
             + "."
             + first,
         "What does not fit would be cut off or pushed over the stop box; type is never made smaller.",
-        "Write shorter, or split the entry.");
+        "Write shorter, or split the entry. A statement's words belong to all sheets: of statements,"
+            + " leave out those that no rule asks for.");
   }
 
   private Finding missing(MissingGlyph glyph) {

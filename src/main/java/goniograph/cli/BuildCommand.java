@@ -4,16 +4,19 @@ import goniograph.build.BuildOrder;
 import goniograph.build.BuildReport;
 import goniograph.build.Builder;
 import goniograph.build.Examined;
+import goniograph.check.Checker;
 import goniograph.exchange.FindingsReport;
 import goniograph.exchange.FindingsText;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
 import goniograph.finding.Nearest;
+import goniograph.library.Library;
 import goniograph.render.Layout;
 import goniograph.source.Files;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -86,31 +89,57 @@ final class BuildCommand implements Callable<Integer> {
     Examined examined = Examined.of(files, today);
     stage("read     " + examined.checked().ids().size() + " entries");
     BuildOrder order = order(examined);
-    stage("checked  " + counts(examined.findings()));
+    stage("checked  " + counts(found(examined.findings())));
     String folder = out.isEmpty() ? common.library() + "/build-output/sheets" : out;
     BuildReport report =
         new Builder(examined, today, order, this::stage).build(common.folder(folder));
-    return say(report, folder, today, examined.checked().ids().size());
+    return say(report, folder, today, looked(examined));
+  }
+
+  private List<Finding> found(List<Finding> all) {
+    List<Finding> about = entries.isEmpty() ? all : Checker.about(entries, all);
+    return languages.isEmpty()
+        ? about
+        : about.stream()
+            .filter(finding -> finding.language().isEmpty() || asked(finding.language()))
+            .toList();
+  }
+
+  /** The source language is read for every sheet. */
+  private boolean asked(String language) {
+    return languages.contains(language) || language.equals(Library.SOURCE_LANGUAGE);
+  }
+
+  private int looked(Examined examined) {
+    return entries.isEmpty()
+        ? examined.checked().ids().size()
+        : (int) entries.stream().distinct().count();
   }
 
   private int say(BuildReport report, String folder, LocalDate today, int looked) {
-    List<Finding> shown =
-        report.findings().stream().filter(finding -> finding.level() != Level.NOTE).toList();
+    List<Finding> found = found(report.findings());
+    List<Finding> shown = found.stream().filter(finding -> finding.level() != Level.NOTE).toList();
     if (!shown.isEmpty()) {
       common
           .out()
           .print(FindingsText.of(new FindingsReport(today, common.library(), looked, shown)));
     }
     report.leftOut().forEach(line -> stage("left out " + line));
-    boolean whole = entries.isEmpty() && languages.isEmpty();
-    stage(
-        "sheets   "
-            + report.sheets().size()
-            + (whole ? ", open " + folder + "/index.html" : ", in " + folder));
-    if (!whole) {
-      report.sheets().forEach(path -> stage("         " + path + ".pdf, .html"));
+    stage("sheets   " + report.sheets().size() + opened(report.sheets(), folder));
+    return found.stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
+  }
+
+  /** What to open: the index of a whole build, the sheets themselves of a part. */
+  private String opened(List<String> sheets, String folder) {
+    String shown = folder.startsWith("./") ? folder.substring(2) : folder;
+    if (sheets.isEmpty()) {
+      return "";
     }
-    return report.findings().stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
+    return entries.isEmpty() && languages.isEmpty()
+        ? ", open " + shown + "/index.html"
+        : sheets.stream()
+            .map(sheet -> "\n  " + shown + "/" + sheet + ".pdf")
+            .collect(Collectors.joining());
   }
 
   private BuildOrder order(Examined examined) {

@@ -169,12 +169,21 @@ final class FigureCommand implements Callable<Integer> {
         .orElseThrow(() -> new Refusal("There is no pose in " + file.path() + "."));
   }
 
-  private SourceFile file() {
-    Files files = common.files();
-    if (what.endsWith(".yaml")) {
+  private SourceFile poseFile(Files files) {
+    try {
       return files
           .text(what)
           .orElseThrow(() -> new Refusal("There is no file `" + what + "` in the library."));
+    } catch (IllegalArgumentException outside) {
+      throw new Refusal(
+          "`" + what + "` lies outside the library. Give a file in figures/, or --library DIR.");
+    }
+  }
+
+  private SourceFile file() {
+    Files files = common.files();
+    if (what.endsWith(".yaml")) {
+      return poseFile(files);
     }
     Library library = Library.read(files).library();
     Exercise exercise =

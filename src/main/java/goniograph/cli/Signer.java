@@ -50,7 +50,8 @@ final class Signer {
       case "phrases" -> {
         whole(SharedDigests.phraseFile(language));
         yield shared(
-            "the phrases in " + language, register -> signing.phrases(language, now(), register));
+            "the phrase file of " + language,
+            register -> signing.phrases(language, now(), register));
       }
       case "rules" -> {
         now().rules().keySet().forEach(name -> whole(SharedDigests.ruleFile(name)));

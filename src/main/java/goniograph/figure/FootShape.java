@@ -4,6 +4,7 @@ import goniograph.body.Frame;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
+import goniograph.body.Toes;
 import goniograph.body.Vec;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,16 +26,21 @@ final class FootShape {
     {.108, 0}
   };
 
+  /** Where along the foot the toes bend; a place of the rim. */
+  private static final double BALL = .070;
+
   private static final double GROUND = -.039;
   private static final double SOLE_TOP = -.031;
 
   private final Projection paper;
   private final Frame frame;
+  private final Frame toes;
   private final Side side;
 
   FootShape(Projection paper, Skeleton skeleton, Side side) {
     this.paper = paper;
     this.frame = skeleton.limb(Limb.FOOT, side);
+    this.toes = Toes.frame(skeleton, side);
     this.side = side;
   }
 
@@ -62,7 +68,7 @@ final class FootShape {
                 paper.at(frame.origin()),
                 paper.mm(.012),
                 paper.mm(.05))),
-        new Solid.Bones(List.of(frame.point(-.02, -.02, 0), frame.point(.09, -.025, 0))));
+        new Solid.Bones(List.of(frame.point(-.02, -.02, 0), toes.point(.09, -.025, 0))));
   }
 
   private double facingUp() {
@@ -83,7 +89,7 @@ final class FootShape {
     List<Coordinate> instep = ball(.030, -.0165, 0, .0205);
     List<Coordinate> ball = new ArrayList<>(ball(.065, -.023, -.010, .016));
     ball.addAll(ball(.065, -.023, .010, .016));
-    List<Coordinate> toe = ball(.094, -.0265, 0, .0125);
+    List<Coordinate> toe = Hulls.ball(paper, toes.point(.094, -.0265, 0), .0125);
     return Hulls.union(
         Hulls.chain(List.of(heel, ankle, instep, ball, toe)),
         Hulls.chain(List.of(heel, instep)),
@@ -95,25 +101,37 @@ final class FootShape {
   }
 
   private Geometry sole() {
-    List<Coordinate> rim = rim(GROUND);
-    rim.addAll(rim(SOLE_TOP));
-    return Hulls.hull(rim);
+    return along(GROUND, SOLE_TOP);
   }
 
   private Geometry underside() {
-    return Hulls.hull(rim(GROUND));
+    return along(GROUND);
   }
 
   /** The top of the sole: what lies in it is upper, not sole. */
   private Geometry raised() {
-    return Hulls.hull(rim(SOLE_TOP));
+    return along(SOLE_TOP);
   }
 
-  private List<Coordinate> rim(double y) {
+  /** The hull of the rim at these heights; of a foot bent at the ball, its two parts' hulls. */
+  private Geometry along(double... heights) {
+    if (toes.equals(frame)) {
+      return Hulls.hull(rim(frame, -1, 1, heights));
+    }
+    return Hulls.union(
+        Hulls.hull(rim(frame, -1, BALL, heights)), Hulls.hull(rim(toes, BALL, 1, heights)));
+  }
+
+  /** The rim from one place along the foot to another. */
+  private List<Coordinate> rim(Frame part, double from, double to, double... heights) {
     List<Coordinate> rim = new ArrayList<>();
-    for (double[] point : PRINT) {
-      rim.add(paper.at(frame.point(point[0], y, point[1])));
-      rim.add(paper.at(frame.point(point[0], y, -point[1])));
+    for (double y : heights) {
+      for (double[] point : PRINT) {
+        if (point[0] >= from && point[0] <= to) {
+          rim.add(paper.at(part.point(point[0], y, point[1])));
+          rim.add(paper.at(part.point(point[0], y, -point[1])));
+        }
+      }
     }
     return rim;
   }
@@ -121,10 +139,12 @@ final class FootShape {
   /** The sole's rim on the ground, for the shape of a footprint. */
   static List<Vec> print(Skeleton skeleton, Side side) {
     Frame foot = skeleton.limb(Limb.FOOT, side);
+    Frame toes = Toes.frame(skeleton, side);
     List<Vec> rim = new ArrayList<>();
     for (double[] point : PRINT) {
-      rim.add(foot.point(point[0], GROUND, point[1]));
-      rim.add(foot.point(point[0], GROUND, -point[1]));
+      Frame part = point[0] > BALL ? toes : foot;
+      rim.add(part.point(point[0], GROUND, point[1]));
+      rim.add(part.point(point[0], GROUND, -point[1]));
     }
     return rim;
   }

@@ -10,6 +10,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygonal;
+import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -86,7 +88,18 @@ final class Hulls {
   }
 
   static Geometry both(Geometry a, Geometry b) {
-    return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+    Geometry both = OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+    return a.getDimension() == 2 && b.getDimension() == 2 ? areas(both) : both;
+  }
+
+  @SuppressWarnings("unchecked") // the library gives a raw list, of polygons
+  private static List<Geometry> polygons(Geometry mixture) {
+    return PolygonExtracter.getPolygons(mixture);
+  }
+
+  /** The areas of a mixture: where areas only touch, their overlay has lines and points too. */
+  private static Geometry areas(Geometry mixture) {
+    return mixture instanceof Polygonal ? mixture : union(polygons(mixture));
   }
 
   /** Widened by {@code mm} with round corners, or narrowed where negative. */

@@ -97,7 +97,11 @@ final class YamlFindings {
         at,
         "The bare word " + typed + " is not allowed as a value.",
         "Some readers take it for true or false and others for text.",
-        "Write " + truth + ", or in quotes if it is text: \"" + typed + "\".");
+        "Write one of the words of this field; "
+            + truth
+            + " where it is true or false; in quotes if it is text: \""
+            + typed
+            + "\".");
   }
 
   void twice(Node.Field again, Node.Field first) {

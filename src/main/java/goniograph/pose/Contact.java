@@ -65,6 +65,22 @@ public record Contact(
         && target.equals(other.target);
   }
 
+  /** The same contact made by another part. */
+  Contact on(Part other) {
+    return new Contact(other, side, manner, target, heightCm, at);
+  }
+
+  /** What of a contact lasts while it turns into another: of a foot that rolls, the ball. */
+  Optional<Contact> into(Contact other) {
+    if (same(other)) {
+      return Optional.of(this);
+    }
+    boolean rolls = part == Part.FOOT && other.same(on(Part.TOES));
+    return rolls || on(Part.FOOT).same(other) && part == Part.TOES
+        ? Optional.of(on(Part.TOES))
+        : Optional.empty();
+  }
+
   /** Left and right swapped. */
   Contact mirrored() {
     return new Contact(part, side.map(Side::other), manner, target, heightCm, at);

@@ -8,10 +8,11 @@ import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.Vec;
 import java.util.List;
+import java.util.Optional;
 
 /** Sets every foot that has a contact where the contact wants it, and the body over the feet. */
 final class Feet {
-  /** A foot's middle ahead of the ankle, over which a balanced body stands. */
+  /** A flat foot's middle ahead of the ankle, over which a balanced body stands. */
   private static final double MIDDLE = .035;
 
   private static final double CLOSE = 1e-4;
@@ -41,7 +42,9 @@ final class Feet {
       body = body.moved(new Vec(0, -1.05 * planted.miss, 0));
       planted = all(body, feet);
     }
-    return carried && pose.balanced() ? balanced(planted.skeleton, feet) : planted.skeleton;
+    return carried && pose.balanced() && !feet.isEmpty()
+        ? balanced(planted.skeleton, feet)
+        : planted.skeleton;
   }
 
   /**
@@ -50,8 +53,8 @@ final class Feet {
    */
   private double rise(Skeleton s, List<Contact> feet) {
     return feet.stream()
-        .filter(c -> c.part() == Part.FOOT && c.manner() != Contact.Manner.SLIDES_ON)
-        .mapToDouble(c -> rise(s, c))
+        .filter(c -> c.part() != Part.HEEL && c.manner() != Contact.Manner.SLIDES_ON)
+        .mapToDouble(c -> c.part() == Part.TOES ? tiptoe(s, c) : rise(s, c))
         .max()
         .orElse(0);
   }
@@ -65,6 +68,16 @@ final class Feet {
     return ankle + Math.sqrt(Math.max(0, typed * typed - across)) - hip.y();
   }
 
+  /** As {@link #rise} for a leg that stands on its ball, from its hip to the middle of the ball. */
+  private double tiptoe(Skeleton s, Contact contact) {
+    Vec hip = Landmarks.hip(s, side(contact));
+    double typed = LegSolver.ball(s, side(contact)).minus(hip).length();
+    Vec way = pin(s, contact).point().minus(hip);
+    double across = way.x() * way.x() + way.z() * way.z();
+    double middle = pose.height(contact) + LegSolver.BALL_RADIUS;
+    return middle + Math.sqrt(Math.max(0, typed * typed - across)) - hip.y();
+  }
+
   private Pins.Pin pin(Skeleton s, Contact contact) {
     return pins.find(contact)
         .orElseGet(
@@ -72,8 +85,20 @@ final class Feet {
   }
 
   private void keep(Skeleton s, Contact contact) {
-    Side side = side(contact);
-    pins.keep(contact, point(s, contact), s.limb(Limb.FOOT, side).axes().x());
+    Vec heading = s.limb(Limb.FOOT, side(contact)).axes().x();
+    pins.keep(contact, ballOfFlatFoot(contact).orElseGet(() -> point(s, contact)), heading);
+  }
+
+  /** Where the ball is of a foot that stood flat before it rose onto its ball. */
+  private Optional<Vec> ballOfFlatFoot(Contact contact) {
+    return contact.part() == Part.TOES
+        ? pins.find(contact.on(Part.FOOT))
+            .map(pin -> pin.point().plus(level(pin.heading()).times(Lengths.BALL)))
+        : Optional.empty();
+  }
+
+  private static Vec level(Vec v) {
+    return new Vec(v.x(), 0, v.z()).unit();
   }
 
   private static Side side(Contact contact) {
@@ -134,7 +159,8 @@ final class Feet {
   }
 
   private Skeleton settled(Skeleton s, List<Contact> feet) {
-    Planted planted = all(s, feet);
+    boolean tiptoe = feet.stream().allMatch(c -> c.part() == Part.TOES);
+    Planted planted = all(tiptoe ? s.moved(Vec.UP.times(rise(s, feet))) : s, feet);
     for (int i = 0; planted.miss > CLOSE && i < 8; i++) {
       planted = all(planted.skeleton.moved(new Vec(0, -1.05 * planted.miss, 0)), feet);
     }
@@ -143,8 +169,14 @@ final class Feet {
 
   private static Vec over(Skeleton s, List<Contact> feet) {
     return feet.stream()
-        .map(c -> s.limb(Limb.FOOT, side(c)).point(MIDDLE, 0, 0))
+        .map(c -> bearing(s, c))
         .reduce(Vec.ZERO, Vec::plus)
         .times(1.0 / feet.size());
+  }
+
+  private static Vec bearing(Skeleton s, Contact contact) {
+    return contact.part() == Part.TOES
+        ? LegSolver.ball(s, side(contact))
+        : s.limb(Limb.FOOT, side(contact)).point(MIDDLE, 0, 0);
   }
 }

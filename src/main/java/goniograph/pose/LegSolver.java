@@ -8,6 +8,8 @@ import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /** Bends a leg until its foot lies where its contact wants it. */
@@ -19,7 +21,9 @@ final class LegSolver {
 
   private static final Vec BALL = new Vec(Lengths.BALL, -.023, 0);
   private static final double HEEL_RADIUS = Lengths.ANKLE + HEEL.y();
-  private static final double BALL_RADIUS = Lengths.ANKLE + BALL.y();
+
+  /** How high the middle of the ball stands over what it bears on. */
+  static final double BALL_RADIUS = Lengths.ANKLE + BALL.y();
 
   private LegSolver() {}
 
@@ -39,9 +43,30 @@ final class LegSolver {
     return tip(s, side, point, HEEL, HEEL_RADIUS);
   }
 
-  /** The ball's lowest point to a point, the ankle angle as typed. */
+  /**
+   * The ball's lowest point to a point, the ankle angle as typed. A leg that is as long as it must
+   * be keeps its knee: bending it as well would tip the foot, and the tipped foot bend it further.
+   */
   static Bent onBall(Skeleton s, Side side, Vec point) {
-    return tip(s, side, point, BALL, BALL_RADIUS);
+    Vec hip = Landmarks.hip(s, side);
+    Vec from = ball(s, side).minus(hip);
+    Vec to = point.plus(Vec.UP.times(BALL_RADIUS)).minus(hip);
+    double miss = Math.abs(from.length() - to.length());
+    return miss < 1e-4
+        ? new Bent(swung(s, side, Turn.between(from, to)), miss)
+        : tip(s, side, point, BALL, BALL_RADIUS);
+  }
+
+  /** The whole leg turned about its hip. */
+  private static Skeleton swung(Skeleton s, Side side, Turn turn) {
+    Map<Limb, Frame> leg = new EnumMap<>(Limb.class);
+    Vec hip = Landmarks.hip(s, side);
+    for (Limb limb : List.of(Limb.THIGH, Limb.SHANK, Limb.FOOT)) {
+      Frame frame = s.limb(limb, side);
+      Vec origin = hip.plus(turn.apply(frame.origin().minus(hip)));
+      leg.put(limb, new Frame(origin, turn.then(frame.axes())));
+    }
+    return s.with(side, leg);
   }
 
   /** Where the heel touches what is below it. */
@@ -51,7 +76,12 @@ final class LegSolver {
 
   /** Where the ball touches what is below it. */
   static Vec ballPoint(Skeleton s, Side side) {
-    return s.limb(Limb.FOOT, side).point(BALL).minus(Vec.UP.times(BALL_RADIUS));
+    return ball(s, side).minus(Vec.UP.times(BALL_RADIUS));
+  }
+
+  /** The middle of the rounded ball. */
+  static Vec ball(Skeleton s, Side side) {
+    return s.limb(Limb.FOOT, side).point(BALL);
   }
 
   /** The foot turns with the shank, so ankle and foot are sought in turn; ten rounds suffice. */

@@ -33,8 +33,10 @@ final class Marks {
       new Forms(
           "pose-mark-unknown",
           "a mark",
-          "Known are `ghost`, `balance`, `arrow` with a point of the body (`arrow right hand`,"
-              + " `arrow hips`) and `angle` with a joint (`angle left knee`, `angle cva`).");
+          "Known are `ghost`, `balance`, `arrow` with `hips`, `nose`, `top`, or `left` or `right` and"
+              + " `"
+              + String.join("`, `", PAIRED_POINTS)
+              + "` (`arrow right heel`), and `angle` with a joint (`angle left knee`, `angle cva`).");
   private static final Forms MOVING_FORMS =
       new Forms(
           "pose-moving-unknown",

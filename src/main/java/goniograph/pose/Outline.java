@@ -5,6 +5,7 @@ import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
+import goniograph.body.Toes;
 import goniograph.body.TrunkSection;
 import goniograph.body.Vec;
 import java.util.ArrayList;
@@ -69,7 +70,7 @@ final class Outline {
       balls.add(new Ball(knee.towards(Landmarks.ankle(s, side), .32), .0365));
       balls.add(new Ball(s.limb(Limb.FOOT, side).point(-.022, -.022, 0), .019));
       balls.add(new Ball(s.limb(Limb.FOOT, side).point(.065, -.024, 0), .026));
-      balls.add(new Ball(s.limb(Limb.FOOT, side).point(.096, -.027, 0), .0125));
+      balls.add(new Ball(Toes.frame(s, side).point(.096, -.027, 0), .0125));
     }
     return balls;
   }

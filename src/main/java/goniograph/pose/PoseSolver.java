@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
 
 /**
  * Solves a pose file. Key frames are solved from what was typed; the moments between go in straight
- * lines from one key frame's solved angles to the next, with the contacts that both have, and are
- * solved again.
+ * lines from one key frame's solved angles to the next, with the contacts that last from the one to
+ * the other, and are solved again.
  */
 public final class PoseSolver {
   private static final int MOMENTS = 9;
@@ -64,7 +64,9 @@ public final class PoseSolver {
     Frame from = keys.get(before);
     Frame to = keys.get(before + 1);
     List<Contact> contacts =
-        from.contacts.stream().filter(c -> to.contacts.stream().anyMatch(c::same)).toList();
+        from.contacts.stream()
+            .flatMap(c -> to.contacts.stream().flatMap(next -> c.into(next).stream()))
+            .toList();
     JointAngles angles = read(from).towards(read(to), part);
     return new Frame("", solver.solve(angles, contacts), contacts);
   }

@@ -40,7 +40,7 @@ public record SharedReasons(SharedDigests shared, SharedRegister register) {
     }
     return new SignatureReasons(
             source ? Duty.PHRASES : Duty.VERSION,
-            "the phrases in " + language,
+            "the phrase file of " + language,
             "phrases --language " + language,
             file,
             Print.STALE)

@@ -98,7 +98,7 @@ public record Signing(Claim claim) {
   public SharedRegister phrases(String language, SharedDigests now, SharedRegister register) {
     Duty duty = language.equals(now.sourceLanguage()) ? Duty.PHRASES : Duty.VERSION;
     Text text = now.phrases(language).orElseThrow(() -> noFile(SharedDigests.phraseFile(language)));
-    String what = "the phrases in " + language;
+    String what = "the phrase file of " + language;
     return register.withPhrases(language, add(register.phrases(language), duty, what, text));
   }
 

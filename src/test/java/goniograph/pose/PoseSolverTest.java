@@ -148,6 +148,51 @@ class PoseSolverTest {
     assertEquals(87, keys.get(1).angles().get(Joint.HIP, Side.LEFT, Movement.FLEXION), 2);
   }
 
+  private static final String HEEL_RAISE =
+      """
+      pose: heel-raise
+      base: standing
+      balance: auto
+      start contacts: [feet on floor]
+      end contacts: [toes on floor]
+      start: {ankle both: plantarflexion 0}
+      end: {ankle both: plantarflexion 30}
+      marks: [arrow right heel]
+      """;
+
+  @Test
+  void heelsRiseWithStraightKneesAndToesFlatOnTheFloor() {
+    Solved solved = PoseSolver.solve(Poses.of(HEEL_RAISE));
+    Skeleton flat = solved.scene().keys().get(0).skeleton();
+    Skeleton raised = solved.scene().keys().get(1).skeleton();
+    MomentFacts end = solved.facts().keys().get(1);
+    assertEquals(-30, end.angles().get(Joint.ANKLE, Side.LEFT, Movement.DORSIFLEXION), .5);
+    assertEquals(0, end.angles().get(Joint.KNEE, Side.LEFT, Movement.FLEXION), .5);
+    assertEquals(
+        0, Landmarks.toe(raised, Side.LEFT).y() * 170, .1, "toes bend, the floor does not");
+    assertEquals(Landmarks.ball(flat, Side.LEFT).x(), LegSolver.ball(raised, Side.LEFT).x(), 1e-3);
+    assertTrue(end.marginWithoutHandsCm().orElseThrow() > 0, "the body stands over the balls");
+    // A foot of .152 of the body turned by about 30 degrees round its ball, .112 from the heel.
+    double rise = (Landmarks.heel(raised, Side.LEFT).y() - Landmarks.heel(flat, Side.LEFT).y());
+    assertEquals(.112 * Math.sin(Math.toRadians(35)), rise, .012);
+  }
+
+  @Test
+  void betweenFlatAndRaisedTheBallsNeverLeaveTheFloor() {
+    for (MomentFacts moment : PoseSolver.solve(Poses.of(HEEL_RAISE)).facts().all()) {
+      assertTrue(moment.worstMissCm() < .5 && moment.belowFloorCm() < .5, moment.name());
+      assertTrue(moment.feet().get(Side.LEFT) != FootState.OFF, moment.name());
+    }
+  }
+
+  @Test
+  void aBodyWithoutFootContactsIsNotBalancedOverNothing() {
+    String free = HEEL_RAISE.replaceAll("(start|end) contacts:.*\n", "");
+    for (MomentFacts moment : PoseSolver.solve(Poses.of(free)).facts().all()) {
+      assertTrue(Double.isFinite(moment.belowFloorCm()), moment.name());
+    }
+  }
+
   @Test
   void heelToToeFeetStandOnOneLineOneFootLengthApart() {
     Solved solved = PoseSolver.solve(Poses.demo("ba-heel-toe-stand"));

@@ -58,8 +58,11 @@ public final class PhraseMissing implements Rule {
             : Stream.of(
                 error(
                     Span.of(file),
-                    missing.size() + " phrases are missing: " + Words.listed(missing) + ".",
-                    "Add them to `" + file + "` in that language."));
+                    missing.size()
+                        + (missing.size() == 1 ? " phrase is missing: " : " phrases are missing: ")
+                        + Words.listed(missing)
+                        + ".",
+                    "Add what is missing to `" + file + "` in that language."));
     Stream<Finding> invented =
         library.phrases(language).stream()
             .flatMap(phrases -> phrases.messages().entrySet().stream())

@@ -92,7 +92,7 @@ public final class PhraseUnknown implements ExerciseRule {
   private Stream<Finding> warmUp(Exercise exercise, PhraseSource phrases, Library library) {
     Set<String> known = WARM_UP.ids(phrases);
     library.entries().forEach(entry -> known.add(entry.id()));
-    return unknown(exercise.warmUp().stream(), WARM_UP.kind(), known);
+    return unknown(exercise.warmUp().stream(), WARM_UP.kind(), known, added(WARM_UP));
   }
 
   private Stream<Finding> swaps(Exercise exercise, PhraseSource phrases, Library library) {
@@ -103,22 +103,26 @@ public final class PhraseUnknown implements ExerciseRule {
             .flatMap(one -> one.swaps().stream())
             .flatMap(swap -> Stream.of(swap.from(), swap.to())),
         EQUIPMENT.kind(),
-        known);
+        known,
+        added(EQUIPMENT));
   }
 
   private Stream<Finding> unknown(Stream<Located<String>> ids, Group group, PhraseSource phrases) {
-    return unknown(ids, group.kind(), group.ids(phrases));
+    return unknown(ids, group.kind(), group.ids(phrases), added(group));
+  }
+
+  private static String added(Group group) {
+    return "add it under `" + group.prefix() + ":` in shared/phrases, in every language";
   }
 
   private Stream<Finding> unknown(
-      Stream<Located<String>> ids, String kind, Collection<String> known) {
+      Stream<Located<String>> ids, String kind, Collection<String> known, String otherwise) {
     return ids.filter(id -> !known.contains(id.value()))
         .map(
             id ->
                 error(
                     id.at(),
                     References.what("phrase for the " + kind, id.value(), known),
-                    References.mend(
-                        id.value(), known, "add it to the phrase files of all languages")));
+                    References.mend(id.value(), known, otherwise)));
   }
 }

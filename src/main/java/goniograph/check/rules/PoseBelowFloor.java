@@ -49,7 +49,8 @@ public final class PoseBelowFloor implements PoseRule {
                         "The %s is %.1f cm below the floor.",
                         moment.deepest(),
                         moment.belowFloorCm()),
-                    "Add a contact such as `feet on floor`, or change the angles."))
+                    "Add a contact such as `feet on floor`, or `toes on floor` where the heels are raised; or"
+                        + " change the angles."))
         .stream();
   }
 }
