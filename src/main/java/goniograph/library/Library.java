@@ -1,7 +1,6 @@
 package goniograph.library;
 
 import goniograph.finding.Finding;
-import goniograph.matter.Node;
 import goniograph.source.Files;
 import goniograph.source.SourceFile;
 import java.util.ArrayList;
@@ -27,7 +26,6 @@ import java.util.TreeMap;
  * @param stock the clinic's stock
  * @param sources the cited sources
  * @param figures the pose files by id
- * @param register the library's register as read; empty if there is none
  */
 public record Library(
     Optional<Clinic> clinic,
@@ -40,8 +38,7 @@ public record Library(
     List<Requirement> requirements,
     Stock stock,
     List<Source> sources,
-    SortedMap<String, SourceFile> figures,
-    Optional<Node.Fields> register) {
+    SortedMap<String, SourceFile> figures) {
   /** The language in which entries, statements and phrases are written first. */
   public static final String SOURCE_LANGUAGE = "en";
 
@@ -85,8 +82,7 @@ public record Library(
             rules.requirements(),
             stock.stock(),
             stock.sources(),
-            figures(files),
-            shared.map("shared/register.yaml"));
+            figures(files));
     return new LibraryRead(library, findings);
   }
 
