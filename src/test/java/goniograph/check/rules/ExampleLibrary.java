@@ -57,7 +57,7 @@ public final class ExampleLibrary {
   private static String edited(Files files, Example.Edit edit) {
     String text = text(files, edit.file());
     int at = text.indexOf(edit.from());
-    if (at < 0 || !edit.from().isEmpty() && text.indexOf(edit.from(), at + 1) >= 0) {
+    if (at < 0 || (!edit.from().isEmpty() && text.indexOf(edit.from(), at + 1) >= 0)) {
       throw new AssertionError("must stand exactly once in " + edit.file() + ": " + edit.from());
     }
     return text.substring(0, at) + edit.to() + text.substring(at + edit.from().length());
