@@ -89,10 +89,7 @@ record PrintFindings(Job job) {
   }
 
   private Finding missing(List<MissingGlyph> glyphs) {
-    String named =
-        glyphs.stream()
-            .map(one -> "`" + one.character() + "` (" + one.code() + " " + one.name() + ")")
-            .collect(Collectors.joining(", "));
+    String named = glyphs.stream().map(MissingGlyph::words).collect(Collectors.joining(", "));
     return Finding.error(
         "glyph-missing",
         text(),

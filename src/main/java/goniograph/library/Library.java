@@ -1,6 +1,8 @@
 package goniograph.library;
 
 import goniograph.finding.Finding;
+import goniograph.language.Language;
+import goniograph.matter.Located;
 import goniograph.source.Files;
 import goniograph.source.SourceFile;
 import java.util.ArrayList;
@@ -145,6 +147,13 @@ public record Library(
   /** The phrases of a language. */
   public Optional<PhraseSource> phrases(String language) {
     return Optional.ofNullable(phrases.get(language));
+  }
+
+  /** A language as the clinic prints it, with its digits; empty for a tag that is no language. */
+  public Optional<Language> language(String tag) {
+    Optional<String> digits =
+        clinic.flatMap(one -> Optional.ofNullable(one.digits().get(tag))).map(Located::value);
+    return Language.of(tag).map(language -> digits.flatMap(language::withDigits).orElse(language));
   }
 
   /** The terms of a language. */

@@ -112,13 +112,7 @@ public final class PhraseUnknown implements ExerciseRule {
 
   private Stream<Finding> unknown(
       Stream<Located<String>> ids, String kind, Collection<String> known) {
-    return ids.filter(id -> !known.contains(id.value()))
-        .map(
-            id ->
-                error(
-                    id.at(),
-                    References.what("phrase for the " + kind, id.value(), known),
-                    References.mend(
-                        id.value(), known, "add it to the phrase files of all languages")));
+    return References.unknown(
+        this, ids, "phrase for the " + kind, known, "add it to the phrase files of all languages");
   }
 }
