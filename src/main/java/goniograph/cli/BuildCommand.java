@@ -90,10 +90,13 @@ final class BuildCommand implements Callable<Integer> {
     String folder = out.isEmpty() ? common.library() + "/build-output/sheets" : out;
     BuildReport report =
         new Builder(examined, today, order, this::stage).build(common.folder(folder));
-    return say(report, folder, today, examined.checked().ids().size());
+    say(report, today, examined.checked().ids().size());
+    String where = order.isWhole() ? ", open " + folder + "/index.html" : ", in " + folder;
+    stage("sheets   " + report.sheets().size() + where);
+    return report.findings().stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
   }
 
-  private int say(BuildReport report, String folder, LocalDate today, int looked) {
+  private void say(BuildReport report, LocalDate today, int looked) {
     List<Finding> shown =
         report.findings().stream().filter(finding -> finding.level() != Level.NOTE).toList();
     if (!shown.isEmpty()) {
@@ -102,8 +105,6 @@ final class BuildCommand implements Callable<Integer> {
           .print(FindingsText.of(new FindingsReport(today, common.library(), looked, shown)));
     }
     report.leftOut().forEach(line -> stage("left out " + line));
-    stage("sheets   " + report.sheets().size() + ", open " + folder + "/index.html");
-    return report.findings().stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
   }
 
   private BuildOrder order(Examined examined) {
