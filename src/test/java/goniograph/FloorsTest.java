@@ -141,8 +141,8 @@ class FloorsTest {
     String owner = access.getTargetOwner().getName();
     String name = access.getTarget().getName();
     return owner.equals("java.time.Clock")
-        || owner.startsWith("java.time.") && name.equals("now")
-        || owner.equals("java.lang.System") && name.equals("currentTimeMillis");
+        || (owner.startsWith("java.time.") && name.equals("now"))
+        || (owner.equals("java.lang.System") && name.equals("currentTimeMillis"));
   }
 
   private static DescribedPredicate<JavaClass> notIn(String room) {

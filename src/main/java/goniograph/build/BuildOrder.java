@@ -34,6 +34,11 @@ public record BuildOrder(
     return new BuildOrder(entries, languages, layouts, papers, number);
   }
 
+  /** Whether nothing is left out, so that there is an index. */
+  public boolean isWhole() {
+    return entries.isEmpty() && languages.isEmpty();
+  }
+
   boolean takesEntry(String id) {
     return entries.isEmpty() || entries.contains(id);
   }

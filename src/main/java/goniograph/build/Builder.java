@@ -81,7 +81,7 @@ public final class Builder {
             new PageStanding(examined.approvals().releases()),
             today);
     List<Job> jobs = jobs(library);
-    stage.accept("setting  " + jobs.size() + " sheets");
+    stage.accept("setting  " + jobs.size() + (jobs.size() == 1 ? " sheet" : " sheets"));
     Set<String> faulty = examined.faulty();
     ExecutorService workers = Executors.newFixedThreadPool(order.jobs());
     try {
@@ -163,7 +163,7 @@ public final class Builder {
       }
     }
     printed.stream().filter(one -> one.sheet().isEmpty()).forEach(one -> remove(out, one));
-    if (order.entries().isEmpty() && order.languages().isEmpty()) {
+    if (order.isWhole()) {
       out.write("index.html", index.getBytes(StandardCharsets.UTF_8));
       removeOthers(out, written);
     }

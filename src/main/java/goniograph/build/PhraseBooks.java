@@ -1,10 +1,7 @@
 package goniograph.build;
 
-import goniograph.language.Language;
 import goniograph.language.Phrases;
 import goniograph.library.Library;
-import goniograph.library.PhraseSource;
-import goniograph.matter.Located;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -25,25 +22,15 @@ public final class PhraseBooks {
         .phrases()
         .forEach(
             (tag, source) ->
-                language(library, tag)
-                    .ifPresent(language -> books.put(tag, Phrases.of(language, messages(source)))));
+                library
+                    .language(tag)
+                    .ifPresent(
+                        language -> books.put(tag, Phrases.of(language, source.patterns()))));
     return new PhraseBooks(books);
   }
 
   /** The phrases of a language. */
   public Optional<Phrases> in(String language) {
     return Optional.ofNullable(books.get(language));
-  }
-
-  private static Optional<Language> language(Library library, String tag) {
-    Optional<String> digits =
-        library.clinic().map(clinic -> clinic.digits().get(tag)).map(Located::value);
-    return Language.of(tag).map(language -> digits.flatMap(language::withDigits).orElse(language));
-  }
-
-  private static SortedMap<String, String> messages(PhraseSource source) {
-    SortedMap<String, String> messages = new TreeMap<>();
-    source.messages().forEach((id, text) -> messages.put(id, text.value()));
-    return messages;
   }
 }

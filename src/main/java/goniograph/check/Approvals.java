@@ -8,7 +8,6 @@ import goniograph.library.Library;
 import goniograph.register.EntryDigests;
 import goniograph.register.EntryRegister;
 import goniograph.register.Read;
-import goniograph.register.Reason;
 import goniograph.register.RegisterReader;
 import goniograph.register.Releases;
 import goniograph.register.SharedDigests;
@@ -19,9 +18,7 @@ import goniograph.register.VersionDigests;
 import goniograph.source.Files;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -90,33 +87,8 @@ public record Approvals(List<Standing> standings, Releases releases, List<Findin
    * entry.
    */
   public List<Finding> findings() {
-    Map<List<String>, Finding> gathered = new LinkedHashMap<>();
-    standings.stream()
-        .flatMap(standing -> standing.reasons().stream())
-        .map(Reason::finding)
-        .map(one -> one.at().file().startsWith("shared/") ? one.withEntry("") : one)
-        .distinct()
-        .forEach(
-            one ->
-                gathered.merge(
-                    List.of(one.rule(), one.at().file(), one.language()), one, Approvals::both));
     List<Finding> all = new ArrayList<>(damage);
-    all.addAll(gathered.values());
+    all.addAll(Gathered.of(standings));
     return all.stream().sorted(Finding.ORDER).toList();
-  }
-
-  private static Finding both(Finding first, Finding next) {
-    return new Finding(
-        first.rule(),
-        first.level(),
-        first.entry(),
-        first.language(),
-        first.at(),
-        first.what() + " " + next.what(),
-        first.why(),
-        first.because(),
-        first.mend(),
-        first.mendGrade(),
-        first.source());
   }
 }

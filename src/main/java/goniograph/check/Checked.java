@@ -4,7 +4,6 @@ import goniograph.finding.Finding;
 import goniograph.finding.Level;
 import goniograph.language.Language;
 import goniograph.language.Words;
-import goniograph.library.Clinic;
 import goniograph.library.Entry;
 import goniograph.library.Exercise;
 import goniograph.library.Library;
@@ -18,7 +17,6 @@ import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -85,20 +83,6 @@ public record Checked(LibraryRead read, Poses poses, Approvals approvals, LocalD
     return at.file().equals(whole.file())
         && at.start() >= whole.start()
         && at.start() <= whole.end();
-  }
-
-  /** A language of the library, with the digits the clinic prints. */
-  public Optional<Language> language(String tag) {
-    return Language.of(tag)
-        .map(language -> digits(tag).flatMap(language::withDigits).orElse(language));
-  }
-
-  private Optional<String> digits(String tag) {
-    return library()
-        .clinic()
-        .map(Clinic::digits)
-        .map(digits -> digits.get(tag))
-        .map(Located::value);
   }
 
   /** The words of a language that rules look for. */

@@ -22,7 +22,7 @@ public interface PoseRule extends ExerciseRule {
         .flatMap(rung -> rung.conditions().figure().stream())
         .map(Located::value)
         .distinct()
-        .filter(checked.poses().solved()::containsKey)
+        .filter(id -> checked.poses().solved().containsKey(id))
         .flatMap(id -> solved(exercise, id, checked.poses()));
   }
 

@@ -19,7 +19,7 @@ record Situation(Exercise exercise, Rung rung, Optional<SceneFacts> pose, Requir
 
   /** A limit of the row, in its base unit; nothing where the row does not set it. */
   Optional<BigDecimal> limit(String name) {
-    return Optional.ofNullable(row.numbers().get(name)).map(Requirement.Number::inBase);
+    return Optional.ofNullable(row.numbers().get(name)).map(Requirement.Bound::inBase);
   }
 
   /** Whether a value reaches a limit of the row; false where the row does not set the limit. */

@@ -34,6 +34,7 @@ final class Common {
       names = {"-h", "--help"},
       usageHelp = true,
       description = "Show this help.")
+  @SuppressWarnings("UnusedVariable") // picocli shows the help itself
   private boolean help;
 
   Common(World world) {

@@ -20,6 +20,7 @@ public final class Goniograph {
       names = {"-h", "--help"},
       usageHelp = true,
       description = "Show this help.")
+  @SuppressWarnings("UnusedVariable") // picocli shows the help itself
   private boolean help;
 
   private Goniograph() {}

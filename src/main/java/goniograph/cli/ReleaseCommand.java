@@ -1,25 +1,17 @@
 package goniograph.cli;
 
+import goniograph.build.Examined;
 import goniograph.check.Approvals;
-import goniograph.check.Checked;
-import goniograph.check.Checker;
-import goniograph.check.Poses;
-import goniograph.check.rules.RuleBook;
 import goniograph.finding.Finding;
-import goniograph.finding.Level;
-import goniograph.library.Library;
-import goniograph.library.LibraryRead;
 import goniograph.register.Manifest;
 import goniograph.register.Releasing;
 import goniograph.source.Files;
 import goniograph.type.Family;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -55,42 +47,20 @@ final class ReleaseCommand implements Callable<Integer> {
     String who = Blanks.id(by);
     Files files = common.files();
     LocalDate today = common.today();
-    LibraryRead read = Library.read(files);
-    Approvals approvals = Approvals.of(files, read.library(), today);
-    approvals.damage().stream().findFirst().ifPresent(ReleaseCommand::refuse);
-    Set<String> faulty = faulty(new Checked(read, Poses.of(read.library()), approvals, today));
+    Examined examined = Examined.of(files, today);
+    Approvals approvals = examined.approvals();
+    Stream.concat(approvals.damage().stream(), examined.sharedErrors().stream())
+        .findFirst()
+        .ifPresent(ReleaseCommand::refuse);
     Manifest manifest =
         new Releasing(files, approvals.releases())
-            .freeze(name, who, today, licences(), approvals.standings(), faulty);
+            .freeze(name, who, today, licences(), approvals.standings(), examined.faulty());
     print(manifest);
     return Exit.CLEAN;
   }
 
-  /** Ids of entries with errors; an error in what all sheets use stops the release. */
-  private static Set<String> faulty(Checked checked) {
-    Set<String> faulty = new TreeSet<>();
-    List<Finding> errors =
-        new Checker(RuleBook.rules())
-            .check(checked).stream().filter(finding -> finding.level() == Level.ERROR).toList();
-    for (Finding error : errors) {
-      if (error.entry().isEmpty()) {
-        refuse(error);
-      }
-      faulty.add(error.entry());
-    }
-    return faulty;
-  }
-
   private static void refuse(Finding finding) {
-    throw new Refusal(
-        "Not released: "
-            + finding.at().file()
-            + ":"
-            + finding.at().line()
-            + ": "
-            + finding.what()
-            + " "
-            + finding.mend());
+    throw Refusal.because("Not released", finding);
   }
 
   private static SortedMap<String, String> licences() {

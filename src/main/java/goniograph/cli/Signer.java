@@ -184,15 +184,7 @@ final class Signer {
   }
 
   private static void refuse(Finding finding) {
-    throw new Refusal(
-        "Not signed: "
-            + finding.at().file()
-            + ":"
-            + finding.at().line()
-            + ": "
-            + finding.what()
-            + " "
-            + finding.mend());
+    throw Refusal.because("Not signed", finding);
   }
 
   private String said(String what) {

@@ -62,6 +62,8 @@ final class Bends {
     return new Coordinate(points[i].x + along.x * reach, points[i].y + along.y * reach);
   }
 
+  /** A point is its own neighbour at the end of an open line, and only there. */
+  @SuppressWarnings("ReferenceEquality")
   private boolean corner(int i) {
     Coordinate before = before(i);
     Coordinate after = after(i);

@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Geometry;
  * The order in which parts are painted, farthest first: a graph of pairs that overlap on paper,
  * sorted so that the nearer of two comes later.
  */
+@SuppressWarnings("ReferenceEquality") // two parts may look alike; a part is only itself
 final class DepthOrder {
   /** Overlaps below this area, in mm2, bind nothing. */
   private static final double TOUCH = .02;

@@ -32,7 +32,7 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, double bare,
       case "ankle" -> ankle(s, side);
       case "rotation" -> rotation(s, side);
       case "neck", "head" -> neck(s);
-      case "cva" -> craniovertebral(s, side);
+      case "cva" -> craniovertebral(s);
       default -> Optional.empty();
     };
   }
@@ -72,7 +72,7 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, double bare,
     return Optional.of(new Goniometer(apex, trunk, head, .24, .72, false));
   }
 
-  private static Optional<Goniometer> craniovertebral(Skeleton s, Side side) {
+  private static Optional<Goniometer> craniovertebral(Skeleton s) {
     Vec apex = Landmarks.c7Skin(s);
     Vec ahead = Vec.UP.cross(s.spine(SpineJoint.T2).axes().z()).unit();
     Vec ear = Landmarks.ears(s).minus(apex).unit();

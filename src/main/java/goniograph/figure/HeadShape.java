@@ -38,7 +38,7 @@ final class HeadShape {
     List<Part.Region> regions = new ArrayList<>();
     regions.add(new Part.Region(Tone.SKIN, outline));
     regions.add(new Part.Region(Tone.HAIR, hair));
-    ears(regions, hair);
+    ears(regions);
     eyes(regions);
     return new Part(
         Part.Id.of(Kind.HEAD),
@@ -64,7 +64,7 @@ final class HeadShape {
   }
 
   /** Ears cover the hair and carry an outline of their own, which {@link #lines} adds. */
-  private void ears(List<Part.Region> regions, Geometry hair) {
+  private void ears(List<Part.Region> regions) {
     for (Side side : Side.values()) {
       if (paper.facing(head.axes().z().times(side.sign())) > .25) {
         Vec ear = head.point(-.006, -.004, side.sign() * SKULL.z());

@@ -76,7 +76,7 @@ final class LimbShapes {
     }
     for (int i = 5; i < 9; i++) {
       double t = i / 10.0;
-      leg.add(bone.disc(paper, t, calf(bone, t), SHANK.radius(t) + (i < 6 ? .0015 : .003)));
+      leg.add(bone.disc(paper, calf(bone, t), SHANK.radius(t) + (i < 6 ? .0015 : .003)));
     }
     return dressed(
         Kind.SHANK,
@@ -166,10 +166,10 @@ final class LimbShapes {
     }
 
     List<Coordinate> disc(Projection paper, double t, double radius) {
-      return disc(paper, t, at(t), radius);
+      return disc(paper, at(t), radius);
     }
 
-    List<Coordinate> disc(Projection paper, double t, Vec centre, double radius) {
+    List<Coordinate> disc(Projection paper, Vec centre, double radius) {
       return Hulls.disc(
           paper, centre, frame.axes().x().times(radius), frame.axes().z().times(radius));
     }

@@ -39,6 +39,7 @@ final class Welds {
   }
 
   /** The halo leaves a welded neighbour alone at the joint, and parts of one support each other. */
+  @SuppressWarnings("ReferenceEquality") // a part is only itself
   private Geometry halo(Part part, Geometry edge, List<Joint> joints) {
     Geometry halo = edge;
     for (Joint joint : joints) {

@@ -60,6 +60,12 @@ public record Finding(
     return new Finding(rule, level, "", "", at, what, why, "", mend, MendGrade.SHOW, "");
   }
 
+  /** The same finding in other words. */
+  public Finding withWhat(String words) {
+    return new Finding(
+        rule, level, entry, language, at, words, why, because, mend, mendGrade, source);
+  }
+
   /** The same finding, about this entry. */
   public Finding withEntry(String id) {
     return new Finding(rule, level, id, language, at, what, why, because, mend, mendGrade, source);

@@ -1,7 +1,8 @@
 package goniograph.library;
 
 import goniograph.finding.Finding;
-import goniograph.matter.Node;
+import goniograph.language.Language;
+import goniograph.matter.Located;
 import goniograph.source.Files;
 import goniograph.source.SourceFile;
 import java.util.ArrayList;
@@ -27,7 +28,6 @@ import java.util.TreeMap;
  * @param stock the clinic's stock
  * @param sources the cited sources
  * @param figures the pose files by id
- * @param register the library's register as read; empty if there is none
  */
 public record Library(
     Optional<Clinic> clinic,
@@ -40,8 +40,7 @@ public record Library(
     List<Requirement> requirements,
     Stock stock,
     List<Source> sources,
-    SortedMap<String, SourceFile> figures,
-    Optional<Node.Fields> register) {
+    SortedMap<String, SourceFile> figures) {
   /** The language in which entries, statements and phrases are written first. */
   public static final String SOURCE_LANGUAGE = "en";
 
@@ -85,8 +84,7 @@ public record Library(
             rules.requirements(),
             stock.stock(),
             stock.sources(),
-            figures(files),
-            shared.map("shared/register.yaml"));
+            figures(files));
     return new LibraryRead(library, findings);
   }
 
@@ -149,6 +147,13 @@ public record Library(
   /** The phrases of a language. */
   public Optional<PhraseSource> phrases(String language) {
     return Optional.ofNullable(phrases.get(language));
+  }
+
+  /** A language as the clinic prints it, with its digits; empty for a tag that is no language. */
+  public Optional<Language> language(String tag) {
+    Optional<String> digits =
+        clinic.flatMap(one -> Optional.ofNullable(one.digits().get(tag))).map(Located::value);
+    return Language.of(tag).map(language -> digits.flatMap(language::withDigits).orElse(language));
   }
 
   /** The terms of a language. */

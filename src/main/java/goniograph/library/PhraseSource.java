@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The phrases of one language as written: messages in ICU MessageFormat by dotted id.
@@ -21,6 +23,13 @@ public record PhraseSource(
   public PhraseSource {
     messages = Collections.unmodifiableMap(new LinkedHashMap<>(messages));
     lists = Collections.unmodifiableMap(new LinkedHashMap<>(lists));
+  }
+
+  /** The messages without their places. */
+  public SortedMap<String, String> patterns() {
+    SortedMap<String, String> patterns = new TreeMap<>();
+    messages.forEach((id, text) -> patterns.put(id, text.value()));
+    return patterns;
   }
 
   /** The message with this id. */

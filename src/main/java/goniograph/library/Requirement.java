@@ -29,7 +29,7 @@ import java.util.TreeMap;
 public record Requirement(
     Located<String> rule,
     Located<String> when,
-    Map<String, Number> numbers,
+    Map<String, Bound> numbers,
     List<Located<String>> statements,
     List<Located<String>> tags,
     Optional<Located<Type>> tagsUnlessType,
@@ -43,12 +43,12 @@ public record Requirement(
   }
 
   /** A limit with its unit, or a plain count. */
-  public sealed interface Number {
+  public sealed interface Bound {
     /** With a unit. */
-    record Amount(Quantity quantity) implements Number {}
+    record Amount(Quantity quantity) implements Bound {}
 
     /** Without. */
-    record Count(int count) implements Number {}
+    record Count(int count) implements Bound {}
 
     /** The value in its base unit: s, kg, N, cm, deg or %. */
     default BigDecimal inBase() {

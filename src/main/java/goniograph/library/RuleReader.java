@@ -85,7 +85,7 @@ final class RuleReader {
   static Optional<Requirement> requirement(Form form) {
     var rule = form.required("rule", "breathe-on-effort").as(Spellings.ID_WORD);
     var when = form.required("when", "held-effort").as(Spellings.ID_WORD);
-    Map<String, Requirement.Number> numbers = numbers(form);
+    Map<String, Requirement.Bound> numbers = numbers(form);
     var statements = form.optional("statements").list(Spellings.ID_WORD);
     var tags = form.optional("tags").list(Spellings.ID_WORD);
     var unless = form.optional("tags_unless_type").as(Spellings.oneOf(Type.class));
@@ -107,8 +107,8 @@ final class RuleReader {
             form.at()));
   }
 
-  private static Map<String, Requirement.Number> numbers(Form form) {
-    Map<String, Requirement.Number> numbers = new LinkedHashMap<>();
+  private static Map<String, Requirement.Bound> numbers(Form form) {
+    Map<String, Requirement.Bound> numbers = new LinkedHashMap<>();
     form.optional("numbers")
         .form("numbers", Form::entries)
         .map(Located::value)
@@ -123,16 +123,16 @@ final class RuleReader {
   }
 
   /** A quantity by whichever measure has its unit, or a count. */
-  private static final Spelling<Requirement.Number> NUMBER =
+  private static final Spelling<Requirement.Bound> NUMBER =
       (raw, refusal) -> {
         for (Measure measure : Measure.values()) {
           var read = measure.read(raw).value();
           if (read.isPresent()) {
-            return read.map(Requirement.Number.Amount::new);
+            return read.map(Requirement.Bound.Amount::new);
           }
         }
         return DoseSpellings.counts(new Counts(0, 999))
             .read(raw, refusal)
-            .flatMap(range -> range.low().map(Requirement.Number.Count::new));
+            .flatMap(range -> range.low().map(Requirement.Bound.Count::new));
       };
 }

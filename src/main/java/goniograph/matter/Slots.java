@@ -28,7 +28,7 @@ public final class Slots {
   private static Span at(Located<String> text, MatchResult found) {
     Span all = text.at();
     int quotes = all.end() - all.start() - bytes(text.value());
-    if (all.line() != all.endLine() || quotes != 0 && quotes != 2) {
+    if (all.line() != all.endLine() || (quotes != 0 && quotes != 2)) {
       return all;
     }
     String before = text.value().substring(0, found.start());

@@ -49,7 +49,7 @@ public record Moving(Set<Limb> left, Set<Limb> right, boolean trunk) {
 
   /** Left and right swapped. */
   Moving mirrored() {
-    return new Moving(right, left, trunk);
+    return new Moving(/* left= */ right, /* right= */ left, trunk);
   }
 
   private static Set<Limb> union(Set<Limb> a, Set<Limb> b) {

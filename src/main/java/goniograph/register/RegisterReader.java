@@ -12,6 +12,7 @@ import goniograph.matter.Yaml;
 import goniograph.matter.YamlReader;
 import goniograph.source.Files;
 import goniograph.source.SourceFile;
+import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,9 +44,11 @@ public final class RegisterReader {
   public static Read<EntryRegister> entry(Entry entry) {
     List<Finding> findings = new ArrayList<>();
     EntryRegister register =
-        entry.common().register().orElse(null) instanceof Node.Fields fields
-            ? form(fields, findings::add, RegisterReader::entry)
-            : EntryRegister.NONE;
+        entry
+            .common()
+            .register()
+            .map(root -> root(root, findings::add, RegisterReader::entry, EntryRegister.NONE))
+            .orElse(EntryRegister.NONE);
     return new Read<>(register, findings.stream().map(one -> one.withEntry(entry.id())).toList());
   }
 
@@ -82,27 +85,27 @@ public final class RegisterReader {
     }
     Yaml yaml = YamlReader.read(file.get());
     List<Finding> findings = new ArrayList<>(yaml.findings());
-    T value = none;
-    if (yaml.root().orElse(null) instanceof Node.Fields fields) {
-      value = form(fields, findings::add, reader);
-    } else if (findings.isEmpty()) {
-      findings.add(noMap(file.get()));
-    }
+    Node empty = new Node.Fields(List.of(), file.get().span(0, 0));
+    T value = yaml.whole() ? root(yaml.root().orElse(empty), findings::add, reader, none) : none;
     return new Read<>(value, findings);
   }
 
-  private static <T> T form(
-      Node.Fields fields, Consumer<Finding> findings, Function<Form, T> reader) {
+  private static <T> T root(
+      Node root, Consumer<Finding> findings, Function<Form, T> reader, T none) {
+    if (!(root instanceof Node.Fields fields)) {
+      findings.accept(noMap(root.at()));
+      return none;
+    }
     Form form = new Form(fields, "the register", findings);
     T value = reader.apply(form);
     form.finish();
     return value;
   }
 
-  private static Finding noMap(SourceFile file) {
+  private static Finding noMap(Span at) {
     return Finding.error(
         "register-damaged",
-        file.span(0, file.text().length()),
+        at,
         "This file holds no register.",
         "Without it nobody can tell what has been signed.",
         "Take the old file back from version control, or delete it and sign again.");

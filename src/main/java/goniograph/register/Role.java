@@ -21,9 +21,9 @@ public enum Role {
   /** Whether one person must not do both for the same text. */
   public boolean conflictsWith(Role other) {
     return this != other
-        && (this == AUTHOR && other == CLINICAL
-            || this == CLINICAL && other == AUTHOR
-            || this == TRANSLATOR && other == LANGUAGE
-            || this == LANGUAGE && other == TRANSLATOR);
+        && ((this == AUTHOR && other == CLINICAL)
+            || (this == CLINICAL && other == AUTHOR)
+            || (this == TRANSLATOR && other == LANGUAGE)
+            || (this == LANGUAGE && other == TRANSLATOR));
   }
 }

@@ -45,7 +45,7 @@ public record SharedReasons(SharedDigests shared, SharedRegister register) {
             file,
             Print.STALE)
         .of(register.phrases(language), text.get()).stream()
-            .map(reason -> inLanguage(reason, language))
+            .map(reason -> reason.withLanguage(language))
             .toList();
   }
 
@@ -65,7 +65,8 @@ public record SharedReasons(SharedDigests shared, SharedRegister register) {
     Optional<Text> text = shared.statement(language, id);
     if (text.isEmpty()) {
       return List.of(
-          missing("There is no `" + id + "` in " + language + ".", file(language), language));
+          missing("There is no `" + id + "` in " + language + ".", file(language), language)
+              .about("`" + id + "`"));
     }
     return new SignatureReasons(
             source ? Duty.STATEMENT : Duty.VERSION,
@@ -74,16 +75,12 @@ public record SharedReasons(SharedDigests shared, SharedRegister register) {
             file(language),
             Print.NONE)
         .of(register.statement(language, id), text.get()).stream()
-            .map(reason -> inLanguage(reason, language))
+            .map(reason -> reason.withLanguage(language).about("`" + id + "`"))
             .toList();
   }
 
   private static String file(String language) {
     return SharedDigests.statementFile(language);
-  }
-
-  private static Reason inLanguage(Reason reason, String language) {
-    return new Reason(reason.state(), reason.print(), reason.finding().withLanguage(language));
   }
 
   private static Reason missing(String what, String file, String language) {

@@ -3,10 +3,13 @@ package goniograph.register;
 import goniograph.finding.Finding;
 import goniograph.source.Span;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Why the signatures under one text are not enough.
@@ -25,34 +28,45 @@ record SignatureReasons(Duty duty, String what, String command, String file, Pri
   List<Reason> of(Signatures signatures, Text text) {
     List<Reason> reasons = new ArrayList<>();
     signatures.conflicts().stream().findFirst().ifPresent(one -> reasons.add(conflict(one)));
+    Map<Role, Integer> unsigned = new EnumMap<>(Role.class);
     for (Role role : duty.roles()) {
       int lacking = duty.signers(role) - Signatures.people(signatures.valid(role, text));
-      if (lacking > 0) {
-        reasons.add(lacking(signatures.in(role), role, lacking, text));
+      List<Signature> outgrown =
+          signatures.in(role).stream().filter(one -> !one.covers(text)).toList();
+      if (lacking > 0 && outgrown.isEmpty()) {
+        unsigned.put(role, lacking);
+      } else if (lacking > 0) {
+        reasons.add(outgrown(outgrown, role, text));
       }
+    }
+    if (!unsigned.isEmpty()) {
+      reasons.add(new Reason(State.UNSIGNED, Print.DRAFT, unsigned(unsigned)));
     }
     return reasons;
   }
 
-  private Reason lacking(List<Signature> given, Role role, int lacking, Text text) {
-    List<Signature> outgrown = given.stream().filter(one -> !one.covers(text)).toList();
-    if (outgrown.isEmpty()) {
-      return new Reason(State.UNSIGNED, Print.DRAFT, unsigned(role, lacking));
-    }
+  private Reason outgrown(List<Signature> outgrown, Role role, Text text) {
     boolean edited = outgrown.stream().anyMatch(one -> !one.digest().equals(text.digest()));
     return edited
         ? new Reason(State.VOID, Print.NONE, voided(outgrown, role))
         : new Reason(State.STALE, outdated, stale(role));
   }
 
-  private Finding unsigned(Role role, int lacking) {
-    String signer = lacking == 1 ? "a signature" : lacking + " signatures";
+  private Finding unsigned(Map<Role, Integer> lacking) {
+    String signers =
+        lacking.entrySet().stream()
+            .map(one -> signers(one.getValue()) + " in the role " + one.getKey().word())
+            .collect(Collectors.joining(" and "));
     return Finding.note(
         "signature-missing",
         Span.of(file),
-        capital(what) + " lacks " + signer + " in the role " + role.word() + ".",
+        capital(what) + " lacks " + signers + ".",
         WHY,
-        sign(role));
+        sign(lacking.keySet()));
+  }
+
+  private static String signers(int number) {
+    return number == 1 ? "a signature" : number + " signatures";
   }
 
   private Finding voided(List<Signature> outgrown, Role role) {
@@ -93,11 +107,16 @@ record SignatureReasons(Duty duty, String what, String command, String file, Pri
   }
 
   private String sign(Role role) {
+    return sign(Set.of(role));
+  }
+
+  private String sign(Set<Role> roles) {
+    String words = roles.stream().map(Role::word).collect(Collectors.joining("`, `--role "));
     return "Read it, then sign: `register sign "
         + command
         + " --as ROLE-ID --role "
-        + role.word()
-        + "`.";
+        + words
+        + (roles.size() == 1 ? "`." : "`, each by another person.");
   }
 
   private static String capital(String words) {

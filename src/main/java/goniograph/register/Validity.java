@@ -39,16 +39,13 @@ public record Validity(SharedDigests shared, SharedRegister register, LocalDate 
     reasons.addAll(source(entry, signed));
     reasons.addAll(new Calendar(entry, register, today).reasons());
     reasons.addAll(shared(entry, language));
-    List<Reason> named =
-        reasons.stream()
-            .map(one -> new Reason(one.state(), one.print(), one.finding().withEntry(entry.id())))
-            .toList();
+    List<Reason> named = reasons.stream().map(one -> one.withEntry(entry.id())).toList();
     List<Signature> text = text(signed, language);
     boolean ready = named.stream().allMatch(one -> one.state() == State.READY);
     return new Standing(
         entry.id(),
         language,
-        digest(entry, signed, language, version),
+        digest(entry, language, version),
         named,
         text.stream().map(Signature::on).max(Comparator.naturalOrder()).filter(day -> ready),
         Stream.concat(text.stream(), used(entry, language)).allMatch(Signature::qualified));
@@ -83,8 +80,7 @@ public record Validity(SharedDigests shared, SharedRegister register, LocalDate 
         entry.statements().stream().flatMap(id -> register.statement(language, id).all().stream()));
   }
 
-  private String digest(
-      EntryDigests entry, EntryRegister signed, String language, Optional<VersionDigests> version) {
+  private String digest(EntryDigests entry, String language, Optional<VersionDigests> version) {
     List<String> parts = new ArrayList<>(List.of(entry.source(), language));
     version.ifPresent(one -> parts.addAll(one.pieces()));
     for (String id : entry.statements()) {

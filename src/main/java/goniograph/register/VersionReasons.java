@@ -78,7 +78,7 @@ record VersionReasons(EntryDigests entry, VersionDigests version, EntryRegister 
             version.file(),
             Print.STALE)
         .of(signatures, Text.source(digest)).stream()
-            .map(one -> reason(one.state(), one.print(), one.finding()))
+            .map(one -> one.withLanguage(version.language()))
             .toList();
   }
 

@@ -64,7 +64,12 @@ public record Glyphs(boolean rightToLeft, double scale) {
   }
 
   private static double ringPlace(int index) {
-    return index * (RING + RING_GAP) + (index / 5) * GROUP_GAP;
+    return index * (RING + RING_GAP) + groupsBefore(index) * GROUP_GAP;
+  }
+
+  /** Rings stand in groups of five. */
+  private static int groupsBefore(int index) {
+    return index / 5;
   }
 
   /** A clock that runs clockwise in every language. */

@@ -3,8 +3,9 @@ package goniograph.render;
 /**
  * A block that is longer than its place.
  *
- * @param block its name, for instance {@code steps}
+ * @param block the block
  * @param lines how many lines are too many, at least 1
- * @param firstLine the first line that does not fit, "" where a drawing does not fit
+ * @param firstLine the first line with words that does not fit, "" where only a drawing does not
+ *     fit
  */
-public record Overflow(String block, int lines, String firstLine) {}
+public record Overflow(Block block, int lines, String firstLine) {}

@@ -124,7 +124,7 @@ record LadderWords(Wording wording, Exercise exercise) {
     Optional<String> need = need(step);
     Optional<String> before = below.flatMap(LadderWords::need);
     long needs = exercise.rungs().stream().map(LadderWords::need).distinct().count();
-    return needs < 2 || below.isPresent() && before.equals(need)
+    return needs < 2 || (below.isPresent() && before.equals(need))
         ? Optional.empty()
         : need.map(word -> wording.say("rung.support." + word));
   }

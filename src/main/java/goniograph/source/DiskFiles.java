@@ -2,14 +2,23 @@ package goniograph.source;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** The files of one folder on disk. Hidden files and folders are left alone. */
+/**
+ * The files of one folder on disk. Hidden files and folders are left alone. A file is written
+ * beside its name, hidden, and renamed; what a killed process left of that goes at the next write.
+ */
 public final class DiskFiles implements Files {
+  private static final String HALF = ".half";
+  private static final Pattern HALF_OF_PROCESS = Pattern.compile("\\.([0-9]{1,18})-.*\\.half");
+
   private final Path folder;
 
   private DiskFiles(Path folder) {
@@ -56,7 +65,9 @@ public final class DiskFiles implements Files {
     Path file = folder.resolve(Paths.checked(path));
     try {
       Path beside = java.nio.file.Files.createDirectories(parent(file));
-      Path half = java.nio.file.Files.createTempFile(beside, ".", ".half");
+      removeLeftovers(beside);
+      String mine = "." + ProcessHandle.current().pid() + "-";
+      Path half = java.nio.file.Files.createTempFile(beside, mine, HALF);
       try {
         java.nio.file.Files.write(half, bytes);
         java.nio.file.Files.move(
@@ -67,6 +78,23 @@ public final class DiskFiles implements Files {
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write " + file, e);
     }
+  }
+
+  /** Halves of processes that no longer live. */
+  private static void removeLeftovers(Path beside) throws IOException {
+    try (DirectoryStream<Path> halves =
+        java.nio.file.Files.newDirectoryStream(beside, ".*" + HALF)) {
+      for (Path half : halves) {
+        if (isLeftover(half)) {
+          java.nio.file.Files.deleteIfExists(half);
+        }
+      }
+    }
+  }
+
+  private static boolean isLeftover(Path half) {
+    Matcher process = HALF_OF_PROCESS.matcher(String.valueOf(half.getFileName()));
+    return process.matches() && ProcessHandle.of(Long.parseLong(process.group(1))).isEmpty();
   }
 
   @Override

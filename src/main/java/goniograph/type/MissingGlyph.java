@@ -32,6 +32,11 @@ public record MissingGlyph(int codePoint, Family nearest) {
     return String.format(Locale.ROOT, "U+%04X", codePoint);
   }
 
+  /** The character with its code and name, such as {@code `✓` (U+2713 CHECK MARK)}. */
+  public String words() {
+    return "`" + character() + "` (" + code() + " " + name() + ")";
+  }
+
   /** The character's Unicode name. */
   public String name() {
     return Objects.requireNonNullElse(Character.getName(codePoint), "unassigned");

@@ -134,8 +134,14 @@ class YamlReaderTest {
     assertEquals(
         "{plain: This unquoted scalar spans many lines., quoted: So does this quoted scalar.\n}",
         shown(
-            "plain:\n  This unquoted scalar\n  spans many lines.\n\n"
-                + "quoted: \"So does this\n  quoted scalar.\\n\"\n"));
+            """
+            plain:
+              This unquoted scalar
+              spans many lines.
+
+            quoted: "So does this
+              quoted scalar.\\n"
+            """));
   }
 
   /** YAML 1.2.2, examples 2.7 (two documents in a stream), 2.13 (literal), 2.15 (folded). */

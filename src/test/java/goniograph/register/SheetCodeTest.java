@@ -58,7 +58,8 @@ class SheetCodeTest {
       String text = code(n).text();
       assertTrue(accepted(text));
       for (int place = 0; place < text.length(); place++) {
-        for (char wrong : SYMBOLS.toCharArray()) {
+        for (int at = 0; at < SYMBOLS.length(); at++) {
+          char wrong = SYMBOLS.charAt(at);
           if (wrong != text.charAt(place)) {
             String typed = text.substring(0, place) + wrong + text.substring(place + 1);
             assertTrue(!accepted(typed), text + " typed as " + typed);
@@ -93,11 +94,11 @@ class SheetCodeTest {
     assertTrue(accepted("0000000000"));
     for (int i = 0; i < 10; i++) {
       for (int j = i + 1; j < 10; j++) {
-        for (char a : SYMBOLS.substring(1).toCharArray()) {
-          for (char b : SYMBOLS.toCharArray()) {
+        for (int a = 1; a < SYMBOLS.length(); a++) {
+          for (int b = 0; b < SYMBOLS.length(); b++) {
             char[] pattern = "0000000000".toCharArray();
-            pattern[i] = a;
-            pattern[j] = b;
+            pattern[i] = SYMBOLS.charAt(a);
+            pattern[j] = SYMBOLS.charAt(b);
             assertTrue(!accepted(new String(pattern)), new String(pattern));
           }
         }
@@ -156,10 +157,10 @@ class SheetCodeTest {
       for (int b = 0; b < 32; b++) {
         int product = 0;
         for (int bit = 0; bit < 5; bit++) {
-          product ^= (b >> bit & 1) * (a << bit);
+          product ^= ((b >> bit) & 1) * (a << bit);
         }
         for (int bit = 8; bit >= 5; bit--) {
-          product ^= (product >> bit & 1) * (0b100101 << bit - 5);
+          product ^= ((product >> bit) & 1) * (0b100101 << (bit - 5));
         }
         assertEquals(product, Galois32.times(a, b), a + " * " + b);
         if (b != 0) {

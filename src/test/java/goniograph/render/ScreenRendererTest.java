@@ -46,7 +46,7 @@ class ScreenRendererTest {
         String head = tag.substring(0, tag.indexOf('>'));
         assertTrue(
             head.contains("aria-hidden=\"true\"")
-                || head.contains("role=\"img\"") && head.contains("aria-label=\""),
+                || (head.contains("role=\"img\"") && head.contains("aria-label=\"")),
             head);
       }
     }

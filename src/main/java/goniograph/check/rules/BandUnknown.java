@@ -10,6 +10,8 @@ import goniograph.finding.Finding;
 import goniograph.library.Exercise;
 import goniograph.library.Rung;
 import goniograph.library.Stock;
+import goniograph.matter.Located;
+import goniograph.source.Span;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -47,12 +49,12 @@ public final class BandUnknown implements RungRule {
             .toList();
     Optional<String> band =
         rung.dose().dose().word(DoseField.LOAD_BAND).filter(id -> stock.band(id).isEmpty());
-    return band.stream()
-        .map(
-            id ->
-                error(
-                    rung.dose().at(DoseField.LOAD_BAND).orElse(rung.at()),
-                    References.what("band", id, known),
-                    References.mend(id, known, "add it to `shared/bands.yaml`")));
+    Span at = rung.dose().at(DoseField.LOAD_BAND).orElse(rung.at());
+    return References.unknown(
+        this,
+        band.stream().map(id -> new Located<>(id, at)),
+        "band",
+        known,
+        "add it to `shared/bands.yaml`");
   }
 }

@@ -36,14 +36,10 @@ public final class ClaimUnknown implements VersionRule {
             .flatMap(one -> one.claim().stream())
             .map(Located::value)
             .toList();
-    return version.body().pieces().stream()
-        .flatMap(piece -> piece.claims().stream())
-        .filter(claim -> !known.contains(claim.id()))
-        .map(
-            claim ->
-                error(
-                    claim.at(),
-                    References.what("claim", claim.id(), known),
-                    References.mend(claim.id(), known, "add it to `evidence` with its source")));
+    Stream<Located<String>> claims =
+        version.body().pieces().stream()
+            .flatMap(piece -> piece.claims().stream())
+            .map(claim -> new Located<>(claim.id(), claim.at()));
+    return References.unknown(this, claims, "claim", known, "add it to `evidence` with its source");
   }
 }

@@ -51,7 +51,7 @@ public final class DoseLimits implements RungRule {
   public Stream<Finding> check(Exercise exercise, Rung rung, Checked checked) {
     return checked.library().limits().stream()
         .filter(limit -> applies(limit, exercise, rung.dose().dose()))
-        .flatMap(limit -> finding(limit, exercise, rung).stream());
+        .flatMap(limit -> finding(limit, rung).stream());
   }
 
   private static boolean applies(DoseLimit limit, Exercise exercise, Dose dose) {
@@ -61,13 +61,13 @@ public final class DoseLimits implements RungRule {
         && limit.fromEffort().filter(least -> effort < least).isEmpty();
   }
 
-  private Optional<Finding> finding(DoseLimit limit, Exercise exercise, Rung rung) {
+  private Optional<Finding> finding(DoseLimit limit, Rung rung) {
     Optional<BigDecimal> value = value(limit.field().value(), rung.dose().dose());
     if (value.isEmpty()) {
       return Optional.empty();
     }
     Span at = place(limit.field().value(), rung);
-    String what = what(limit, value.get(), exercise);
+    String what = what(limit, value.get());
     if (outside(limit.limit().value(), value.get())) {
       return Optional.of(
           cited(error(at, what, mend(limit.limit().value())), limit, rung, value.get()));
@@ -85,7 +85,7 @@ public final class DoseLimits implements RungRule {
         .withSource(limit.source().value());
   }
 
-  private static String what(DoseLimit limit, BigDecimal value, Exercise exercise) {
+  private static String what(DoseLimit limit, BigDecimal value) {
     return "`"
         + limit.field().value()
         + "` is "

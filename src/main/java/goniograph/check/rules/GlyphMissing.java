@@ -82,10 +82,7 @@ public final class GlyphMissing implements Rule {
 
   private Stream<Finding> missing(Located<String> text) {
     List<MissingGlyph> missing = Fonts.missing(text.value(), FACES);
-    String named =
-        missing.stream()
-            .map(one -> "`" + one.character() + "` (" + one.code() + " " + one.name() + ")")
-            .collect(Collectors.joining(", "));
+    String named = missing.stream().map(MissingGlyph::words).collect(Collectors.joining(", "));
     return missing.isEmpty()
         ? Stream.empty()
         : Stream.of(

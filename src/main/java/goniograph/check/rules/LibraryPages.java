@@ -10,8 +10,17 @@ final class LibraryPages {
   private static final String CLINIC = "shared/clinic.yaml";
 
   private static final String PROGRAMME =
-      "---\nschema: programme/1\nid: pr-steady\nkind: programme\nphases:\n"
-          + "  - { weeks: 1..2, add: [hp-chair-rise] }\nreview_due: 2027-05-31\n---\n# Steady\n";
+      """
+      ---
+      schema: programme/1
+      id: pr-steady
+      kind: programme
+      phases:
+        - { weeks: 1..2, add: [hp-chair-rise] }
+      review_due: 2027-05-31
+      ---
+      # Steady
+      """;
 
   private LibraryPages() {}
 

@@ -43,16 +43,12 @@ public final class PhraseFaulty implements Rule {
         .flatMap(
             source ->
                 checked
+                    .library()
                     .language(source.language())
-                    .map(language -> Phrases.of(language, patterns(source)))
+                    .map(language -> Phrases.of(language, source.patterns()))
                     .map(phrases -> findings(source, phrases))
                     .orElseGet(Stream::empty)
                     .map(finding -> finding.withLanguage(source.language())));
-  }
-
-  private static Map<String, String> patterns(PhraseSource source) {
-    return source.messages().entrySet().stream()
-        .collect(Collectors.toMap(Map.Entry::getKey, entry -> entry.getValue().value()));
   }
 
   private Stream<Finding> findings(PhraseSource source, Phrases phrases) {

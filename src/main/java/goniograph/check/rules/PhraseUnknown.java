@@ -117,12 +117,6 @@ public final class PhraseUnknown implements ExerciseRule {
 
   private Stream<Finding> unknown(
       Stream<Located<String>> ids, String kind, Collection<String> known, String otherwise) {
-    return ids.filter(id -> !known.contains(id.value()))
-        .map(
-            id ->
-                error(
-                    id.at(),
-                    References.what("phrase for the " + kind, id.value(), known),
-                    References.mend(id.value(), known, otherwise)));
+    return References.unknown(this, ids, "phrase for the " + kind, known, otherwise);
   }
 }

@@ -6,6 +6,7 @@ import static goniograph.check.rules.ExampleFiles.CHAIR_RISE_ARABIC;
 import goniograph.check.Acceptance;
 import goniograph.check.Example;
 import goniograph.check.RulePage;
+import goniograph.source.Digest;
 import java.util.List;
 
 /** What holding the registers against the library finds. */
@@ -18,6 +19,17 @@ final class RegisterPages {
   private static final String SIGNATURE = "schema: register/1\nentry:\n" + SIGNATURE_LINE;
   private static final String FROZEN =
       "by: lead-1, on: 2026-05-01, manifest: \"" + "0".repeat(64) + "\" }\n";
+
+  private static final String RISE_ARABIC = "s-rise-wait: { text: \"انهض على مراحل.\" }\n";
+
+  /** Signed for exactly those words, made from other words than the English ones of now. */
+  private static final String OUTGROWN =
+      "schema: register/1\nstatements:\n  ar:\n    s-rise-wait:\n"
+          + "      - { role: translator, by: translator-1, on: 2026-05-01, digest: \""
+          + Digest.of("{\"text\":\"انهض على مراحل.\"}")
+          + "\", source: \""
+          + "0".repeat(64)
+          + "\" }\n";
 
   private RegisterPages() {}
 
@@ -40,6 +52,16 @@ final class RegisterPages {
             "Nobody sees their own mistakes: a second person must read it.",
             Example.in(CHAIR_RISE, TOP, "«»" + TOP)
                 .alongside(REGISTER, "", SIGNATURE + SIGNATURE_LINE.replace("author", "clinical"))),
+        page(
+            "translation-stale",
+            "A statement or the phrases of a language were signed as put into words from a source"
+                + " text that has changed since: a warning.",
+            "It may say something else than what the clinic now stands by. A safety wording that"
+                + " lags behind is not printed.",
+            Example.in(ExampleFiles.STATEMENTS_ARABIC, RISE_ARABIC, "«»" + RISE_ARABIC)
+                .insteadOf("")
+                .where(ExampleFiles.STATEMENTS_ARABIC, "\ns-rise-wait:", "\n# s-rise-wait:")
+                .alongside(SHARED, "", OUTGROWN)),
         page(
             "version-missing",
             "An entry has no version in a language of the clinic: a note.",
@@ -65,7 +87,8 @@ final class RegisterPages {
             "register-damaged",
             "A register file holds no register.",
             "Without it nobody can tell what has been signed.",
-            Example.in(SHARED, "", "«signed by everyone\n»")),
+            Example.in(REGISTER, "", "«signed by everyone»\n"),
+            Example.in(SHARED, "", "«signed by everyone»\n")),
         page(
             "register-release-name",
             "The name of a release is not made of letters, digits, dots and hyphens.",
@@ -82,13 +105,27 @@ final class RegisterPages {
                 .alongside(
                     SHARED, "", "schema: register/1\nreleases:\n  - { name: 2026.1, " + FROZEN)),
         page(
+            "register-code",
+            "A sheet code in the manifest of a release is not ten letters and digits of which the"
+                + " last two prove the others.",
+            "The code on paper could not be looked up.",
+            Example.in(
+                    "shared/releases/2026.1.yaml",
+                    "",
+                    "schema: release/1\nname: 2026.1\nby: lead-1\non: 2026-05-01\nsheets:\n"
+                        + "  - { code: «\"K7F3\"», entry: hp-chair-rise, language: en, digest: \""
+                        + "0".repeat(64)
+                        + "\" }\n")
+                .alongside(
+                    SHARED, "", "schema: register/1\nreleases:\n  - { name: 2026.1, " + FROZEN)),
+        page(
             "register-digest",
             "A digest in a register file is not 64 digits and letters a to f.",
             "The signature beside it cannot be held against anything.",
             Example.in(REGISTER, "", SIGNATURE.replace("\"" + "0".repeat(64) + "\"", "«\"12\"»"))));
   }
 
-  private static RulePage page(String name, String what, String why, Example example) {
-    return RulePage.of(name, what, why, RulePage.HOUSE, Acceptance.NOBODY, example);
+  private static RulePage page(String name, String what, String why, Example... examples) {
+    return RulePage.of(name, what, why, RulePage.HOUSE, Acceptance.NOBODY, examples);
   }
 }

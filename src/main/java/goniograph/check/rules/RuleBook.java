@@ -64,6 +64,9 @@ public final class RuleBook {
           .flatMap(List::stream)
           .toList();
 
+  /** Findings that only {@code build} makes; of the others, phrase and glyph rules say the same. */
+  private static final List<RulePage> PRINTING = PrintPages.all();
+
   private RuleBook() {}
 
   /** The rules, in the order of the book. */
@@ -71,9 +74,16 @@ public final class RuleBook {
     return RULES;
   }
 
-  /** The pages of all findings: those that reading gives first, then those of the rules. */
+  /** The pages of all findings: of reading first, then of the rules, then of printing. */
   public static List<RulePage> pages() {
-    return Stream.concat(READING.stream(), RULES.stream().map(Rule::page)).toList();
+    return Stream.of(READING.stream(), RULES.stream().map(Rule::page), PRINTING.stream())
+        .flatMap(all -> all)
+        .toList();
+  }
+
+  /** The pages of findings that only {@code build} makes. */
+  public static List<RulePage> printing() {
+    return PRINTING;
   }
 
   /** The page of a rule. */

@@ -46,12 +46,7 @@ public final class RuleTableWords implements Rule {
   }
 
   private Stream<Finding> unknown(String kind, Located<String> word, List<String> known) {
-    return known.contains(word.value())
-        ? Stream.empty()
-        : Stream.of(
-            error(
-                word.at(),
-                References.what(kind, word.value(), known),
-                References.mend(word.value(), known, "write one of " + String.join(", ", known))));
+    return References.unknown(
+        this, Stream.of(word), kind, known, "write one of " + String.join(", ", known));
   }
 }

@@ -59,12 +59,7 @@ public final class SourceUnknown implements Rule {
   }
 
   private Stream<Finding> unknown(Located<String> id, List<String> known) {
-    return known.contains(id.value())
-        ? Stream.empty()
-        : Stream.of(
-            error(
-                id.at(),
-                References.what("source", id.value(), known),
-                References.mend(id.value(), known, "add it to `shared/sources.yaml`")));
+    return References.unknown(
+        this, Stream.of(id), "source", known, "add it to `shared/sources.yaml`");
   }
 }

@@ -75,12 +75,7 @@ public final class StatementUnknown implements Rule {
   }
 
   private Stream<Finding> unknown(Located<String> id, List<String> known) {
-    return known.contains(id.value())
-        ? Stream.empty()
-        : Stream.of(
-            error(
-                id.at(),
-                References.what("statement", id.value(), known),
-                References.mend(id.value(), known, "add the statement and have it signed")));
+    return References.unknown(
+        this, Stream.of(id), "statement", known, "add the statement and have it signed");
   }
 }

@@ -66,7 +66,7 @@ public final class SupportWhenUnsteady extends RequiredByTable {
   }
 
   private static Optional<BigDecimal> most(Requirement row) {
-    return Optional.ofNullable(row.numbers().get(REACH)).map(Requirement.Number::inBase);
+    return Optional.ofNullable(row.numbers().get(REACH)).map(Requirement.Bound::inBase);
   }
 
   private static Optional<Gap> reach(Support support, Requirement row) {

@@ -36,7 +36,13 @@ public record BlockMeasure(
    * @param largest the largest size of type on it, in points
    */
   public record Line(
-      String text, double top, double bottom, int page, double smallest, double largest) {}
+      String text, double top, double bottom, int page, double smallest, double largest) {
+
+    /** Whether there is a word on it, and not only a number or a mark. */
+    public boolean hasLetters() {
+      return text.codePoints().anyMatch(Character::isLetter);
+    }
+  }
 
   public BlockMeasure {
     lines = List.copyOf(lines);

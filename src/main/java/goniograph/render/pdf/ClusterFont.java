@@ -91,6 +91,7 @@ final class ClusterFont extends PDFont {
   }
 
   @Override
+  @SuppressWarnings("deprecation") // the interface still asks for it
   public float getHeight(int code) {
     return face.ascent() * 1000f / face.unitsPerEm();
   }

@@ -28,7 +28,6 @@ final class FontProgram {
   private static final int HEADER = 10;
   private static final int CHECKSUM_BASE = 0xB1B0AFBA;
 
-  private final Face face;
   private final Sfnt sfnt;
   private final List<Cluster> clusters;
 
@@ -40,7 +39,6 @@ final class FontProgram {
   private int mostComponents = 1;
 
   FontProgram(Face face, List<Cluster> clusters) {
-    this.face = face;
     sfnt = face.sfnt();
     this.clusters = clusters;
   }

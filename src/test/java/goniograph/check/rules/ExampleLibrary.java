@@ -19,8 +19,8 @@ import java.util.List;
  * The small library that the examples of the rules change: entries and tables of its own, and the
  * phrases, statements and terms of the demo library.
  */
-final class ExampleLibrary {
-  static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+public final class ExampleLibrary {
+  public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
   private static final Files OWN =
       DiskFiles.at(Path.of("src/test/resources/goniograph/check/library"));
   private static final Files DEMO = DiskFiles.at(Path.of("."));
@@ -32,7 +32,7 @@ final class ExampleLibrary {
   private ExampleLibrary() {}
 
   /** A fresh copy with these changes. */
-  static Files with(List<Example.Edit> edits) {
+  public static Files with(List<Example.Edit> edits) {
     MemoryFiles files = new MemoryFiles();
     OF_THE_DEMO.forEach(folder -> copy(DEMO, folder, files));
     copy(OWN, "", files);
@@ -57,7 +57,7 @@ final class ExampleLibrary {
   private static String edited(Files files, Example.Edit edit) {
     String text = text(files, edit.file());
     int at = text.indexOf(edit.from());
-    if (at < 0 || !edit.from().isEmpty() && text.indexOf(edit.from(), at + 1) >= 0) {
+    if (at < 0 || (!edit.from().isEmpty() && text.indexOf(edit.from(), at + 1) >= 0)) {
       throw new AssertionError("must stand exactly once in " + edit.file() + ": " + edit.from());
     }
     return text.substring(0, at) + edit.to() + text.substring(at + edit.from().length());
