@@ -124,7 +124,7 @@ public record PaperPlan(
   }
 
   private double counterWidth(Counter counter) {
-    double drawn = Glyphs.width(counter) + COUNTER_GAP;
+    double drawn = CounterGlyphs.width(counter) + COUNTER_GAP;
     return counter instanceof Counter.Clock clock ? drawn + words(clock.words()) : drawn;
   }
 

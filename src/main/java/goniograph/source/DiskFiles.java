@@ -3,13 +3,17 @@ package goniograph.source;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileVisitResult;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * The files of one folder on disk. Hidden files and folders are left alone. A file is written
@@ -48,15 +52,42 @@ public final class DiskFiles implements Files {
     if (!java.nio.file.Files.isDirectory(root)) {
       return List.of();
     }
-    try (Stream<Path> walk = java.nio.file.Files.walk(root)) {
-      return walk.filter(java.nio.file.Files::isRegularFile)
-          .map(folder::relativize)
-          .filter(DiskFiles::visible)
-          .map(path -> path.toString().replace('\\', '/'))
-          .sorted()
-          .toList();
+    List<Path> found = new ArrayList<>();
+    try {
+      java.nio.file.Files.walkFileTree(root, new Finder(found));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot list " + root, e);
+    }
+    return found.stream()
+        .map(folder::relativize)
+        .filter(DiskFiles::visible)
+        .map(path -> path.toString().replace('\\', '/'))
+        .sorted()
+        .toList();
+  }
+
+  /** Finds plain files; one that goes while others are looked at is not there. */
+  private static final class Finder extends SimpleFileVisitor<Path> {
+    private final List<Path> found;
+
+    Finder(List<Path> found) {
+      this.found = found;
+    }
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+      if (java.nio.file.Files.isRegularFile(file)) {
+        found.add(file);
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException e) throws IOException {
+      if (e instanceof NoSuchFileException) {
+        return FileVisitResult.CONTINUE;
+      }
+      throw e;
     }
   }
 

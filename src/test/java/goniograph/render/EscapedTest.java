@@ -64,7 +64,7 @@ class EscapedTest {
           .getDeclaredConstructor(types.toArray(Class<?>[]::new))
           .newInstance(values.toArray());
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(whole.toString(), e);
+      throw new LinkageError(whole.toString(), e);
     }
   }
 
