@@ -110,7 +110,8 @@ class BuildStoryTest {
         """
         setting  1 sheet
         written  2 files
-        sheets   1, in ./build-output/sheets
+        sheets   1
+          build-output/sheets/en/standard-a4/hp-sofa-rise.pdf
         """,
         out.lines().skip(3).map(line -> line + "\n").reduce("", String::concat));
     assertTrue(seen().contains("Rest 1 minute"), seen());
@@ -145,7 +146,7 @@ class BuildStoryTest {
   void anEntryThatCannotBeReadIsNamed() {
     fill();
     edit(ENTRY, "---\nschema", "schema");
-    assertEquals(Exit.FINDINGS, run("build", "hp-chair-rise", "--languages", "en"));
+    assertEquals(Exit.FINDINGS, run("build", "--languages", "en"));
     assertTrue(out.contains("front-matter-missing"), out);
     assertTrue(files().bytes(SHEET.replace(ID, "hp-chair-rise")).isPresent());
   }

@@ -59,7 +59,7 @@ class PaperRendererTest {
             sample.foot(),
             sample.back());
     List<Overflow> overflows = paper(longer).overflows();
-    assertEquals(List.of("steps"), overflows.stream().map(Overflow::block).toList());
+    assertEquals(List.of(Block.STEPS), overflows.stream().map(Overflow::block).toList());
     assertTrue(overflows.get(0).lines() >= 4, overflows.toString());
   }
 
