@@ -114,7 +114,17 @@ record BackWords(SlotWords slots, Language language, Clinic clinic) {
             .map(word -> word.value() != Supervision.INDEPENDENT)
             .orElse(false);
     List<TickLine> ticks = shown ? List.of(new TickLine(say("writing.shown"))) : List.of();
-    return new Writing(say("writing.finish-by"), ticks, mine, say("writing.note"));
+    return new Writing(finishBy(), ticks, mine, say("writing.note"));
+  }
+
+  /** The date is written by hand; how long the dose runs stands beside it. */
+  private String finishBy() {
+    String words = say("writing.finish-by");
+    return slots
+        .dose()
+        .duration()
+        .map(weeks -> words + " (" + slots.wording().amount(weeks) + ")")
+        .orElse(words);
   }
 
   private Diary diary(DoseRows rows) {
