@@ -91,14 +91,22 @@ public final class DiskFiles implements Files {
     }
   }
 
+  /**
+   * A name that no other process or thread takes; the file gets the rights that others get here.
+   */
+  private static String halfName(Path file) {
+    long process = ProcessHandle.current().pid();
+    long thread = Thread.currentThread().getId();
+    return "." + process + "-" + thread + "-" + file.getFileName() + HALF;
+  }
+
   @Override
   public void write(String path, byte[] bytes) {
     Path file = folder.resolve(Paths.checked(path));
     try {
       Path beside = java.nio.file.Files.createDirectories(parent(file));
       removeLeftovers(beside);
-      String mine = "." + ProcessHandle.current().pid() + "-";
-      Path half = java.nio.file.Files.createTempFile(beside, mine, HALF);
+      Path half = beside.resolve(halfName(file));
       try {
         java.nio.file.Files.write(half, bytes);
         java.nio.file.Files.move(
