@@ -1,6 +1,7 @@
 package goniograph.build;
 
 import goniograph.body.Side;
+import goniograph.dose.Sides;
 import goniograph.finding.Finding;
 import goniograph.library.Clinic;
 import goniograph.library.Entry;
@@ -28,6 +29,9 @@ import java.util.function.Consumer;
  * entry never stops the others.
  */
 public final class Builder {
+  private static final List<Optional<Side>> BOTH =
+      List.of(Optional.of(Side.LEFT), Optional.of(Side.RIGHT));
+
   private final Examined examined;
   private final LocalDate today;
   private final BuildOrder order;
@@ -143,12 +147,21 @@ public final class Builder {
     return jobs;
   }
 
-  /** A drawer copy has nobody to ask: an entry whose side is asked at print gives both. */
-  private static List<Optional<Side>> sides(Entry entry) {
-    boolean asked = entry instanceof Exercise exercise && exercise.sides().value().askAtPrint();
-    return asked
-        ? List.of(Optional.of(Side.LEFT), Optional.of(Side.RIGHT))
-        : List.of(Optional.empty());
+  /**
+   * A drawer copy has nobody to ask: an entry whose side is asked, or is the sore one, gives both;
+   * one that is for a single side gives that side.
+   */
+  static List<Optional<Side>> sides(Entry entry) {
+    if (!(entry instanceof Exercise exercise)) {
+      return List.of(Optional.empty());
+    }
+    Sides sides = exercise.sides().value();
+    return switch (sides.mode()) {
+      case LEFT -> List.of(Optional.of(Side.LEFT));
+      case RIGHT -> List.of(Optional.of(Side.RIGHT));
+      case AFFECTED -> BOTH;
+      default -> sides.askAtPrint() ? BOTH : List.of(Optional.empty());
+    };
   }
 
   private void write(Files out, List<Printed> printed, String index) {

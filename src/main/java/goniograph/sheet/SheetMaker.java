@@ -57,7 +57,7 @@ public record SheetMaker(Library library, Clinic clinic, Phrases phrases) {
     Optional<Exercise> exercise =
         entry instanceof Exercise one ? Optional.of(one) : Optional.empty();
     SlotWords slots =
-        new SlotWords(wording, clinic, dose(order), exercise, order.rung(), order.side());
+        new SlotWords(wording, clinic, dose(order), exercise, order.rung(), order.drawn());
     StopWords stop = new StopWords(slots, printed, order.language());
     Language language = phrases.language();
     String title = title(body, slots, order.side());
@@ -147,7 +147,7 @@ public record SheetMaker(Library library, Clinic clinic, Phrases phrases) {
         wording,
         exercise.act().map(act -> act.value()),
         exercise.sides().value().meaning(),
-        order.side().orElse(Side.RIGHT));
+        order.drawn());
   }
 
   private Optional<String> warmUp(Exercise exercise, SheetOrder order, Wording wording) {

@@ -21,4 +21,12 @@ public record SheetOrder(
     Optional<Side> side,
     Optional<Rung> rung,
     String layout,
-    String paper) {}
+    String paper) {
+
+  /**
+   * The side that is drawn and told first: the one answered, else the one poses are written for.
+   */
+  Side drawn() {
+    return side.orElse(Side.RIGHT);
+  }
+}

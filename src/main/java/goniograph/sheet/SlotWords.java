@@ -27,7 +27,7 @@ import java.util.regex.Pattern;
  * @param dose the dose of the printed step
  * @param exercise the exercise, empty for an advice topic
  * @param rung the printed step, empty for an advice topic
- * @param side the side that was answered
+ * @param side the side that is drawn
  */
 record SlotWords(
     Wording wording,
@@ -35,7 +35,7 @@ record SlotWords(
     Dose dose,
     Optional<Exercise> exercise,
     Optional<Rung> rung,
-    Optional<Side> side) {
+    Side side) {
   private static final Pattern SLOT = Pattern.compile("\\{([^{}]*)}");
   private static final Map<DoseField, String> COUNTED =
       Map.of(
@@ -136,8 +136,7 @@ record SlotWords(
   }
 
   private String side(String name) {
-    Side shown = side.orElse(Side.RIGHT);
-    Side meant = name.startsWith("other") ? shown.other() : shown;
+    Side meant = name.startsWith("other") ? side.other() : side;
     String rest = name.replaceFirst("^(side|other)", "").replace('.', '-').replace(':', '.');
     return wording.say("side." + meant.name().toLowerCase(Locale.ROOT) + rest);
   }
