@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param together true for one panel, the start as a dashed outline, where that outline can be seen
  * @param lettering sets numbers and words; without it there are none
  * @param words the side words
+ * @param panelWords numbers and order of the panels
  * @param ground true for the line of the floor; a sheet draws its own
  */
 public record FigureOptions(
@@ -28,6 +29,7 @@ public record FigureOptions(
     boolean together,
     Optional<Lettering> lettering,
     LimbWords words,
+    PanelWords panelWords,
     boolean ground) {
 
   /** Panels of the standard sheet: 56 mm wide, 50 mm high, ink. */
@@ -42,6 +44,7 @@ public record FigureOptions(
           false,
           Optional.empty(),
           LimbWords.NONE,
+          PanelWords.NONE,
           true);
 
   public FigureOptions {
@@ -53,7 +56,17 @@ public record FigureOptions(
   /** The same in another style. */
   public FigureOptions in(Style other) {
     return new FigureOptions(
-        other, weights, width, height, otherSide, therapist, together, lettering, words, ground);
+        other,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground);
   }
 
   /** The same at another size, with the line weights of its layout. */
@@ -68,25 +81,56 @@ public record FigureOptions(
         together,
         lettering,
         words,
+        panelWords,
         ground);
   }
 
   /** The same seen from the other side. */
   public FigureOptions fromOtherSide(boolean other) {
     return new FigureOptions(
-        style, weights, width, height, other, therapist, together, lettering, words, ground);
+        style,
+        weights,
+        width,
+        height,
+        other,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground);
   }
 
   /** The same with angles and balance. */
   public FigureOptions forTherapist() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, true, together, lettering, words, ground);
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        true,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground);
   }
 
   /** The same with start and end in one panel. */
   public FigureOptions inOnePanel() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, true, lettering, words, ground);
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        true,
+        lettering,
+        words,
+        panelWords,
+        ground);
   }
 
   /** The same with lettering. */
@@ -101,12 +145,30 @@ public record FigureOptions(
         together,
         Optional.of(by),
         sideWords,
+        panelWords,
+        ground);
+  }
+
+  /** The same with its panels numbered, ordered and named as a language wants. */
+  public FigureOptions ordered(PanelWords order) {
+    return new FigureOptions(
+        style, weights, width, height, otherSide, therapist, together, lettering, words, order,
         ground);
   }
 
   /** The same without the line of the floor. */
   public FigureOptions withoutGround() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, lettering, words, false);
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        false);
   }
 }

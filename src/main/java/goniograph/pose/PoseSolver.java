@@ -37,13 +37,18 @@ public final class PoseSolver {
     Skeleton start = keys.get(0).skeleton;
     Optional<Band> band = pose.band().map(wish -> new Band(wish, start));
     List<Frame> motion = motion(keys);
-    Scene scene = scene(moments(keys, band), moments(motion, band), band);
+    Scene scene = scene(moments(keys, band), moments(motion, band), band, wrong(band));
     return new Solved(scene, facts(keys, scene.keys(), motion, scene.motion()));
   }
 
   private Frame key(KeyFrame frame) {
     List<Contact> contacts = pose.contacts(frame);
     return new Frame(frame.name(), solver.solve(pose.angles(frame), contacts), contacts);
+  }
+
+  private Optional<Moment> wrong(Optional<Band> band) {
+    List<Frame> frames = pose.wrongWay().map(this::key).stream().toList();
+    return moments(frames, band).stream().findFirst();
   }
 
   private List<Frame> motion(List<Frame> keys) {
@@ -81,24 +86,30 @@ public final class PoseSolver {
         .toList();
   }
 
-  private Scene scene(List<Moment> keys, List<Moment> motion, Optional<Band> band) {
+  private Scene scene(
+      List<Moment> keys, List<Moment> motion, Optional<Band> band, Optional<Moment> wrong) {
     List<Support> supports = supports();
     Optional<Support> door = band.flatMap(b -> b.door(pose.body()));
     door.ifPresent(supports::add);
+    boolean wallAhead = wallAhead() || door.isPresent();
+    View view =
+        pose.view() == View.AUTO
+            ? new BestView(pose, near(), wallAhead, supports).of(keys)
+            : pose.view();
     return new Scene(
         pose.id(),
         pose.base().word(),
         pose.body(),
-        pose.view().word(),
-        pose.camera()
-            .orElseGet(
-                () -> pose.view().camera(near(), pose.base(), wallAhead() || door.isPresent())),
+        view.word(),
+        pose.camera().orElseGet(() -> view.camera(near(), pose.base(), wallAhead)),
         keys,
         motion,
         supports,
         pose.moving().limbs(),
         pose.moving().trunk(),
-        pose.marks());
+        pose.marks(),
+        pose.focus(),
+        wrong);
   }
 
   private List<Support> supports() {
