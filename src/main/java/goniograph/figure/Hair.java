@@ -41,7 +41,7 @@ final class Hair {
         addPatch(facets, i, j < AROUND / 2 ? j : j + 1, j < AROUND / 2 ? j + 1 : j);
       }
     }
-    Geometry seen = Hulls.union(facets);
+    Geometry seen = Hulls.joined(facets);
     return Hulls.opened(Hulls.closed(seen, paper.mm(.012)), paper.mm(.008));
   }
 
@@ -82,7 +82,8 @@ final class Hair {
 
   private Coordinate onPaper(Vec unit) {
     Vec full = unit.times(1 + VOLUME * Math.min(1, Math.max(0, aboveHairline(unit)) / .35));
-    return paper.at(head.point(radii.x() * full.x(), radii.y() * full.y(), radii.z() * full.z()));
+    return Hulls.rounded(
+        paper.at(head.point(radii.x() * full.x(), radii.y() * full.y(), radii.z() * full.z())));
   }
 
   private double outwards(Vec unit) {

@@ -11,16 +11,28 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygonal;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.CoverageUnion;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /** Plane geometry of projected balls, discs and their hulls. */
 final class Hulls {
   /** Corners of a drawn circle: at print size the chord stays within .02 mm of the arc. */
   private static final int CORNERS = 40;
+
+  /** Corners of a rounded right angle: a rounding of 1 mm is true to .01 mm. */
+  private static final int ROUNDING = 6;
+
+  /** How exactly a strip follows its line, mm. */
+  private static final double BAND = .015;
+
+  /** Points of the raster for one mm. */
+  private static final double RASTER = 1e5;
 
   static final GeometryFactory PAPER = new GeometryFactory();
 
@@ -66,17 +78,40 @@ final class Hulls {
 
   /** The union of the hulls of neighbouring outlines. */
   static Geometry chain(List<List<Coordinate>> rims) {
+    return rims.size() == 1
+        ? hull(rims.get(0))
+        : Sweep.chain(rims).orElseGet(() -> overlaid(rims));
+  }
+
+  private static Geometry overlaid(List<List<Coordinate>> rims) {
     List<Geometry> links = new ArrayList<>();
     for (int i = 0; i + 1 < rims.size(); i++) {
       List<Coordinate> both = new ArrayList<>(rims.get(i));
       both.addAll(rims.get(i + 1));
       links.add(hull(both));
     }
-    return rims.size() == 1 ? hull(rims.get(0)) : union(links);
+    return union(links);
   }
 
   static Geometry union(Collection<Geometry> parts) {
     return parts.isEmpty() ? PAPER.createPolygon() : OverlayNGRobust.union(parts);
+  }
+
+  /**
+   * The union of areas that share whole edges and do not overlap; corners must be {@link #rounded},
+   * so that shared ones are the same.
+   */
+  static Geometry joined(Collection<Geometry> parts) {
+    try {
+      return CoverageUnion.union(PAPER.buildGeometry(parts));
+    } catch (TopologyException overlapping) {
+      return union(parts);
+    }
+  }
+
+  /** A point on the raster on which the corners of neighbouring areas are the same. */
+  static Coordinate rounded(Coordinate c) {
+    return new Coordinate(Math.round(c.x * RASTER) / RASTER, Math.round(c.y * RASTER) / RASTER);
   }
 
   static Geometry union(Geometry... parts) {
@@ -104,7 +139,7 @@ final class Hulls {
 
   /** Widened by {@code mm} with round corners, or narrowed where negative. */
   static Geometry widened(Geometry area, double mm) {
-    return BufferOp.bufferOp(area, mm, new BufferParameters(10));
+    return BufferOp.bufferOp(area, mm, new BufferParameters(ROUNDING));
   }
 
   /** Hollows narrower than twice {@code mm} are filled. */
@@ -135,9 +170,9 @@ final class Hulls {
   /** A strip along lines, cut square at their ends. */
   static Geometry band(Geometry lines, double mm) {
     return BufferOp.bufferOp(
-        lines,
+        DouglasPeuckerSimplifier.simplify(lines, BAND),
         mm,
-        new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5));
+        new BufferParameters(ROUNDING, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5));
   }
 
   static Geometry circle(Coordinate centre, double mm) {
