@@ -29,6 +29,9 @@ record Crop(Scene scene, Projection paper) {
   /** Parts that lie farther from where they should be than this, in body heights, are wrong. */
   private static final double WRONG = .02;
 
+  /** What is wrong is never shown closer than this, in body heights. */
+  private static final double LEAST = .28;
+
   private static final Set<Kind> UPPER =
       EnumSet.of(Kind.HEAD, Kind.TRUNK, Kind.UPPER_ARM, Kind.FOREARM, Kind.HAND);
   private static final Set<Kind> LOWER = EnumSet.of(Kind.THIGH, Kind.SHANK, Kind.FOOT);
@@ -103,10 +106,16 @@ record Crop(Scene scene, Projection paper) {
     return end;
   }
 
-  /** The parts of a stage that lie elsewhere than in a body as it should be. */
+  /** The parts of a stage that lie elsewhere than in a body as it should be, and a little round. */
   static Envelope changed(Stage stage, List<Part> right, Projection paper) {
     Envelope changed = stage.bounds(part -> right.stream().anyMatch(r -> differs(r, part, paper)));
-    return changed.isNull() ? stage.bounds(Stage::ofPerson) : changed;
+    if (changed.isNull()) {
+      return stage.bounds(Stage::ofPerson);
+    }
+    changed.expandBy(
+        Math.max(0, (paper.mm(LEAST) - changed.getWidth()) / 2),
+        Math.max(0, (paper.mm(LEAST) - changed.getHeight()) / 2));
+    return changed;
   }
 
   private static boolean differs(Part right, Part part, Projection paper) {

@@ -65,11 +65,17 @@ final class Framing {
     SceneParts parts = new SceneParts(paper, scene, bodies);
     Stage stage = Stage.of(scene, parts, paper, step);
     Moment last = scene.keys().get(scene.keys().size() - 1);
-    Envelope frame = Crop.changed(stage, parts.body(last.skeleton()), paper);
-    frame.expandBy(MARGIN + options.weights().near());
-    Sketch sketch = new Sketch(scene, options, paper, step, stage, Optional.empty(), frame);
-    List<Layer> layers = new ArrayList<>(sketch.painted(frame, List.of()));
-    layers.add(new Layer(Layer.What.CROSS, Cross.over(frame, options.style(), options.weights())));
+    Envelope shown = Crop.changed(stage, parts.body(last.skeleton()), paper);
+    shown.expandBy(MARGIN + options.weights().near());
+    Sketch sketch = new Sketch(scene, options, paper, step, stage, Optional.empty(), shown);
+    List<Layer> layers = new ArrayList<>();
+    sketch.painted(shown, List.of()).forEach(layer -> layers.add(layer.within(shown)));
+    layers.add(new Layer(Layer.What.CROSS, Cross.over(shown, options.style(), options.weights())));
+    Envelope frame = new Envelope(shown);
+    Lettered.below(options, shown).ifPresent(word -> {
+          layers.add(word);
+          frame.expandToInclude(word.bounds());
+        });
     return panel(0, step, frame, layers);
   }
 
@@ -137,7 +143,7 @@ final class Framing {
         step.key().name(),
         frame.getWidth(),
         frame.getHeight(),
-        -frame.getMinY(),
+        Math.min(frame.getHeight(), Math.max(0, -frame.getMinY())),
         layers.stream().map(layer -> layer.within(frame).moved(move)).toList());
   }
 

@@ -18,10 +18,13 @@ final class Labels {
   private static final double[] REACHES = {1.2, 2.2, 3.2, 4.7, 6.2, 7.7, 9.2, 11.5, 14, 17};
   private static final double GAP = .5;
 
-  /** What covering a mm2 of a support costs against one of the body. */
-  private static final double BESIDE = .2;
+  /** What covering a mm2 of the body costs. */
+  private static final double COVERING = 2;
 
-  /** What a mm of distance costs against a mm2 of the body. */
+  /** What covering a mm2 of a support costs. */
+  private static final double BESIDE = .3;
+
+  /** What a mm of distance costs. */
   private static final double FAR = .6;
 
   /** Where nothing near is free, the whole page is searched in steps of this, mm. */
@@ -129,14 +132,14 @@ final class Labels {
     }
   }
 
-  /** About how much of the drawing a word would cover, mm2 of the body. */
+  /** What it costs that a word would cover something of the drawing. */
   private double covering(Envelope box) {
     double hit = 0;
     for (int i = 0; i < SAMPLES; i++) {
       for (int j = 0; j < SAMPLES; j++) {
         double x = box.getMinX() + box.getWidth() * (i + .5) / SAMPLES;
         double y = box.getMinY() + box.getHeight() * (j + .5) / SAMPLES;
-        hit += body.at(x, y) ? 1 : around.at(x, y) ? BESIDE : 0;
+        hit += body.at(x, y) ? COVERING : around.at(x, y) ? BESIDE : 0;
       }
     }
     return hit * box.getArea() / (SAMPLES * SAMPLES);

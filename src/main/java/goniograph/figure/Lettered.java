@@ -13,6 +13,9 @@ record Lettered(Lettering lettering, FigureOptions options, Labels labels) {
   /** The ring of a panel's number against the size of its lettering. */
   private static final double RING = 1.45;
 
+  /** White round the word at the wrong way, mm. */
+  private static final double AIR = .8;
+
   /** A word near {@code at}, on the side away from {@code from}. */
   Optional<Layer> word(String text, Coordinate at, Coordinate from) {
     TextOutline outline = set(text);
@@ -47,6 +50,37 @@ record Lettered(Lettering lettering, FigureOptions options, Labels labels) {
         .map(box -> new Layer(Layer.What.NUMBER, ringed(text, box, ring)));
   }
 
+  /** What stands below the wrong way, on white. */
+  static Optional<Layer> below(FigureOptions options, Envelope shown) {
+    String text = options.panelWords().notLikeThis();
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    return options
+        .lettering()
+        .map(lettering -> lettering.set(text, options.weights().lettering()))
+        .map(outline -> below(outline, options, shown));
+  }
+
+  private static Layer below(TextOutline outline, FigureOptions options, Envelope shown) {
+    double half = (outline.right() - outline.left()) / 2 + AIR;
+    double top = shown.getMaxY();
+    Envelope box =
+        new Envelope(
+            shown.centre().x - half,
+            shown.centre().x + half,
+            top,
+            top + outline.bottom() - outline.top() + 2 * AIR);
+    Envelope strip = new Envelope(box);
+    strip.expandToInclude(shown.getMinX(), top);
+    strip.expandToInclude(shown.getMaxX(), top);
+    return new Layer(
+        Layer.What.WORD,
+        List.of(
+            new Paint.Area(Hulls.PAPER.toGeometry(strip), Style.PAPER),
+            paint(outline, box, options)));
+  }
+
   private List<Paint> ringed(String text, Envelope box, double ring) {
     double stroke = 1.2 * options.weights().near();
     Geometry disc = Hulls.circle(box.centre(), (ring - stroke) / 2);
@@ -66,6 +100,10 @@ record Lettered(Lettering lettering, FigureOptions options, Labels labels) {
   }
 
   private Paint paint(TextOutline outline, Envelope box) {
+    return paint(outline, box, options);
+  }
+
+  private static Paint paint(TextOutline outline, Envelope box, FigureOptions options) {
     Coordinate middle = box.centre();
     return new Paint.Word(
         Hulls.PAPER.toGeometry(box),

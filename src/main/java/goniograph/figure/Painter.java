@@ -122,7 +122,7 @@ final class Painter {
     for (Part.Region region : part.regions()) {
       String colour = style.fill(region.tone(), part.role());
       if (style == Style.COLOUR) {
-        paints.add(new Paint.Area(region.area(), colour));
+        paints.add(new Paint.Area(region.area(), colour, region.tone() != Tone.HAIR));
       } else if (!colour.equals(Style.PAPER)) {
         paints.add(new Paint.Area(seen(i, region.area()), colour));
       }

@@ -40,7 +40,10 @@ public final class Panel {
     return height;
   }
 
-  /** How far below the top edge the floor is, straight under the body, mm. */
+  /**
+   * How far below the top edge the floor is, straight under the body, mm; the lower edge where the
+   * floor is not shown.
+   */
   public double floor() {
     return floor;
   }

@@ -61,13 +61,14 @@ final class SvgWriter {
   private void paint(Paint paint) {
     if (paint instanceof Paint.Area area) {
       out.append("<path fill=\"" + area.colour() + "\" fill-rule=\"evenodd\"");
-      path(PathData.of(area.shape()));
+      path(area.lined() ? PathData.coarse(area.shape()) : PathData.of(area.shape()));
     } else if (paint instanceof Paint.Line line) {
       out.append("<path stroke=\"" + line.colour() + "\"");
       out.append(" stroke-width=\"" + PathData.number(line.width()) + "\"");
       out.append(line.round() ? " stroke-linecap=\"round\"" : "");
       out.append(line.dash().isEmpty() ? "" : " stroke-dasharray=\"" + dash(line.dash()) + "\"");
-      path(PathData.of(line.shape()));
+      boolean white = line.colour().equals(Style.PAPER);
+      path(white ? PathData.coarse(line.shape()) : PathData.of(line.shape()));
     } else if (paint instanceof Paint.Word word) {
       word(word);
     }
