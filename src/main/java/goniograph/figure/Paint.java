@@ -49,6 +49,11 @@ sealed interface Paint {
       return new Line(by.transform(shape), colour, width, round, dash);
     }
 
+    /** The same pen along other lines. */
+    Line along(Geometry other) {
+      return new Line(other, colour, width, round, dash);
+    }
+
     static Line solid(Geometry shape, String colour, double width) {
       return new Line(shape, colour, width, true, List.of());
     }

@@ -2,6 +2,7 @@ package goniograph.figure;
 
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
@@ -43,14 +44,26 @@ final class Painter {
 
   List<Paint> painted() {
     List<Paint> painted = new ArrayList<>();
-    List<Paint> lines = new ArrayList<>();
+    List<Paint.Line> lines = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       areas(i, painted);
       lines(i, lines);
     }
-    painted.addAll(lines);
+    painted.addAll(together(lines));
     painted.removeIf(paint -> paint.shape().isEmpty());
     return painted;
+  }
+
+  /** Lines of one pen as one: no line crosses another, so their order does not matter. */
+  private static List<Paint> together(List<Paint.Line> lines) {
+    Map<Paint.Line, List<Geometry>> pens = new LinkedHashMap<>();
+    for (Paint.Line line : lines) {
+      Paint.Line pen = line.along(Hulls.PAPER.createLineString());
+      pens.computeIfAbsent(pen, p -> new ArrayList<>()).add(line.shape());
+    }
+    List<Paint> all = new ArrayList<>();
+    pens.forEach((pen, shapes) -> all.add(pen.along(Lines.all(shapes))));
+    return all;
   }
 
   /** What is seen of a line that lies behind everything. */
@@ -129,7 +142,7 @@ final class Painter {
     }
   }
 
-  private void lines(int i, List<Paint> paints) {
+  private void lines(int i, List<Paint.Line> paints) {
     Part part = parts.get(i);
     String colour = style.line(part.role());
     if (part.role() == Role.MOVING && style.hatched() && part.id().kind() != Kind.HEAD) {
