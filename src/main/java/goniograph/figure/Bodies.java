@@ -7,16 +7,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Bodies shaped in one view: each once, and from then on only scaled. */
+/** Bodies shaped in one view: each once for fine and for coarse detail, and then only scaled. */
 final class Bodies {
-  private final Map<Skeleton, Shaped> shaped = new HashMap<>();
+  private final Map<Detailed, Shaped> shaped = new HashMap<>();
+
+  private record Detailed(Skeleton skeleton, boolean fine) {}
 
   private record Shaped(List<Part> parts, double scale) {}
 
   /** The parts of a body; all calls must have the same view. */
   List<Part> of(Skeleton skeleton, Projection paper) {
     Shaped known =
-        shaped.computeIfAbsent(skeleton, s -> new Shaped(shape(s, paper), paper.scale()));
+        shaped.computeIfAbsent(
+            new Detailed(skeleton, HandShape.fine(paper)),
+            one -> new Shaped(shape(one.skeleton, paper), paper.scale()));
     double k = paper.scale() / known.scale;
     return k == 1 ? known.parts : known.parts.stream().map(part -> part.scaled(k)).toList();
   }
