@@ -9,7 +9,12 @@ import java.util.Map;
 
 /** Bodies shaped in one view: each once for fine and for coarse detail, and then only scaled. */
 final class Bodies {
+  private final Person person;
   private final Map<Detailed, Shaped> shaped = new HashMap<>();
+
+  Bodies(Person person) {
+    this.person = person;
+  }
 
   private record Detailed(Skeleton skeleton, boolean fine) {}
 
@@ -25,12 +30,13 @@ final class Bodies {
     return k == 1 ? known.parts : known.parts.stream().map(part -> part.scaled(k)).toList();
   }
 
-  private static List<Part> shape(Skeleton skeleton, Projection paper) {
+  private List<Part> shape(Skeleton skeleton, Projection paper) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new TrunkShape(paper, skeleton).part());
-    parts.add(new HeadShape(paper, skeleton).part());
+    Grown grown = new Grown(person.build(), skeleton);
+    parts.add(new TrunkShape(paper, grown).part());
+    parts.add(new HeadShape(paper, grown, person.headCovering()).part());
     for (Side side : Side.values()) {
-      parts.addAll(new LimbShapes(paper, skeleton).of(side));
+      parts.addAll(new LimbShapes(paper, grown).of(side));
       parts.add(new HandShape(paper, skeleton, side).part());
       parts.add(new FootShape(paper, skeleton, side).part());
     }

@@ -12,12 +12,12 @@ import org.locationtech.jts.geom.Geometry;
  * viewer. Right in every view because it is cut on the shell, not on paper.
  */
 final class Hair {
-  private static final int AROUND = 48;
-  private static final int DOWN = 28;
+  private static final int AROUND = 32;
+  private static final int DOWN = 20;
   private static final double HORIZON = -.06;
 
   /** How far hair stands off the skull, rising from nothing at the hairline. */
-  private static final double VOLUME = .075;
+  private static final double VOLUME = .095;
 
   private final Projection paper;
   private final Frame head;
@@ -92,8 +92,8 @@ final class Hair {
 
   /** Positive on the hair: above the brow or on the back of the head, with the ears left free. */
   private static double aboveHairline(Vec p) {
-    double top = p.y() - .62 * p.x() - .12;
-    double back = Math.min(-.35 - p.x(), p.y() + .62);
+    double top = p.y() - .60 * p.x() - .08;
+    double back = Math.min(-.33 - p.x(), p.y() + .64);
     double clearOfEar = Math.max(.8 - Math.abs(p.z()), Math.max(p.y() - .35, -.25 - p.x()));
     return Math.min(Math.max(top, back), clearOfEar);
   }

@@ -22,7 +22,7 @@ final class SceneParts {
   private final Bodies bodies;
 
   SceneParts(Projection paper, Scene scene) {
-    this(paper, scene, new Bodies());
+    this(paper, scene, new Bodies(Person.ADULT));
   }
 
   /**
