@@ -1,6 +1,7 @@
 package goniograph.figure;
 
 import goniograph.body.Build;
+import goniograph.body.Lengths;
 import goniograph.body.Skeleton;
 import goniograph.body.TrunkSection;
 import goniograph.body.Turn;
@@ -15,6 +16,9 @@ import goniograph.body.Vec;
  */
 record Grown(Build build, Skeleton skeleton) {
   private static final Vec DOWN = Vec.UP.times(-1);
+
+  /** The tip of the nose from the middle of the head. */
+  private static final Vec NOSE = new Vec(Lengths.SKULL.x() + .016, -.012, 0);
 
   /** The share of the waist's growth that each trunk section takes, from below. */
   private static final double[] SHARE = {.5, .7, .9, 1.1, 1.2, 1.0, .7, .6, .4, .3};
@@ -59,7 +63,8 @@ record Grown(Build build, Skeleton skeleton) {
   Vec headLift(Turn head, Vec radii) {
     double upright = Math.abs(head.y().y());
     Vec d = head.invert(DOWN);
-    double reach = new Vec(d.x() * radii.x(), d.y() * radii.y(), d.z() * radii.z()).length();
+    double skull = new Vec(d.x() * radii.x(), d.y() * radii.y(), d.z() * radii.z()).length();
+    double reach = Math.max(skull, NOSE.dot(d));
     double lying = 1 - upright * upright;
     Vec up = head.y().times(.5 * build.head() * radii.y() * upright * upright);
     return up.plus(Vec.UP.times(build.head() * reach * lying));

@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Geometry;
 
 /** Plain cloth over hair, ears and neck that falls to the shoulders; the face is free. */
 final class HeadCovering {
-  private static final double THICK = .005;
+  private static final double THICK = .0075;
   /** Folds show where the head faces the viewer this much. */
   private static final double FRONT = .5;
 

@@ -30,6 +30,8 @@ final class TrunkShape {
   private static final double COLLAR_DEPTH = .039;
   private static final double COLLAR_WIDTH = .036;
 
+  private static final double SHOULDER = .033;
+
   private final Projection paper;
   private final Skeleton skeleton;
   private final Grown grown;
@@ -86,7 +88,9 @@ final class TrunkShape {
   /** From the side of the neck down to the tip of the shoulder. */
   private Geometry slope(Side side) {
     Vec nape = skeleton.spine(SpineJoint.C7).point(.002, .004, side.sign() * .024);
-    return capsule(nape, .015, shoulder(side), grown.radius(.033, .6));
+    double tip = grown.radius(SHOULDER, .6);
+    Vec lift = grown.lift(skeleton.spine(SpineJoint.T2).axes(), SHOULDER, tip);
+    return capsule(nape, .015, shoulder(side).plus(lift), tip);
   }
 
   /** From the breast to the shoulder. */
