@@ -13,6 +13,7 @@ enum Kind {
   SHANK,
   FOOT,
   SUPPORT,
+  WHEEL,
   PROP;
 
   /** The part that this one hangs on. */
@@ -23,11 +24,11 @@ enum Kind {
       case HAND -> Optional.of(FOREARM);
       case SHANK -> Optional.of(THIGH);
       case FOOT -> Optional.of(SHANK);
-      case TRUNK, SUPPORT, PROP -> Optional.empty();
+      case TRUNK, SUPPORT, WHEEL, PROP -> Optional.empty();
     };
   }
 
   boolean ofBody() {
-    return this != SUPPORT && this != PROP;
+    return this != SUPPORT && this != WHEEL && this != PROP;
   }
 }
