@@ -93,7 +93,12 @@ public final class RangeOfMotion {
           row(WRIST, RADIAL, -26, 19, WALKER),
           row(HIP, FLEXION, -16.8, 122.6, OLDER_WOMEN),
           row(KNEE, FLEXION, 0, 127.6, OLDER_WOMEN),
-          row(ANKLE, DORSIFLEXION, -50, 17.7, OLDER_WOMEN + "; plantarflexion cut at the hard limit"));
+          row(
+              ANKLE,
+              DORSIFLEXION,
+              -50,
+              17.7,
+              OLDER_WOMEN + "; plantarflexion cut at the hard limit"));
 
   private static final List<Row> HARD =
       List.of(

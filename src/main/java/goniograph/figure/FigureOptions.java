@@ -56,7 +56,8 @@ public record FigureOptions(
   /** The same in another style. */
   public FigureOptions in(Style other) {
     return new FigureOptions(
-        other, weights, width, height, otherSide, therapist, together, lettering, words, ground, person);
+        other, weights, width, height, otherSide, therapist, together, lettering, words, ground,
+        person);
   }
 
   /** The same at another size, with the line weights of its layout. */
@@ -78,7 +79,8 @@ public record FigureOptions(
   /** The same seen from the other side. */
   public FigureOptions fromOtherSide(boolean other) {
     return new FigureOptions(
-        style, weights, width, height, other, therapist, together, lettering, words, ground, person);
+        style, weights, width, height, other, therapist, together, lettering, words, ground,
+        person);
   }
 
   /** The same with angles and balance. */
@@ -90,7 +92,8 @@ public record FigureOptions(
   /** The same with start and end in one panel. */
   public FigureOptions inOnePanel() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, true, lettering, words, ground, person);
+        style, weights, width, height, otherSide, therapist, true, lettering, words, ground,
+        person);
   }
 
   /** The same with lettering. */
@@ -112,7 +115,8 @@ public record FigureOptions(
   /** The same without the line of the floor. */
   public FigureOptions withoutGround() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, lettering, words, false, person);
+        style, weights, width, height, otherSide, therapist, together, lettering, words, false,
+        person);
   }
 
   /** The same with another person. */

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.Geometry;
 /** Plain cloth over hair, ears and neck that falls to the shoulders; the face is free. */
 final class HeadCovering {
   private static final double THICK = .0075;
+
   /** Folds show where the head faces the viewer this much. */
   private static final double FRONT = .5;
 
@@ -80,8 +81,7 @@ final class HeadCovering {
 
   private List<Coordinate> ring(Frame frame, double x, double y, double width, double depth) {
     Turn axes = frame.axes().then(Turn.aboutZ(FALL));
-    return Hulls.disc(
-        paper, frame.point(x, y, 0), axes.x().times(depth), axes.z().times(width));
+    return Hulls.disc(paper, frame.point(x, y, 0), axes.x().times(depth), axes.z().times(width));
   }
 
   /** The opening: an oval from brow to chin that lies round the front of the head. */

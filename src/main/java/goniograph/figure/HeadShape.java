@@ -42,10 +42,7 @@ final class HeadShape {
     Geometry jaw =
         Hulls.hull(
             Hulls.ellipsoid(
-                paper,
-                head,
-                new Vec(.020, -.030, 0).times(grown.head()),
-                JAW.times(grown.head())));
+                paper, head, new Vec(.020, -.030, 0).times(grown.head()), JAW.times(grown.head())));
     Geometry face = Hulls.closed(Hulls.union(round, jaw), paper.mm(.02));
     List<Part.Region> regions = new ArrayList<>();
     List<Geometry> lines = new ArrayList<>();

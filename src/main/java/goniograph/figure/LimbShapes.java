@@ -109,9 +109,7 @@ final class LimbShapes {
       Part.Weld joint) {
     Geometry outline = Hulls.union(limb, clothes);
     List<Part.Region> regions =
-        List.of(
-            new Part.Region(Tone.SKIN, Hulls.besides(outline, clothes)),
-            new Part.Region(cloth, clothes));
+        List.of(new Part.Region(Tone.SKIN, outline), new Part.Region(cloth, clothes));
     return part(
         kind, side, bone, outline, regions, List.of(Hulls.edgeWithin(clothes, outline)), joint);
   }
@@ -141,21 +139,26 @@ final class LimbShapes {
   }
 
   private Geometry balls(Bone bone, Profile radii, Profile grows) {
-    List<List<Coordinate>> balls = new ArrayList<>();
+    List<Coordinate> centres = new ArrayList<>();
+    List<Double> sizes = new ArrayList<>();
     for (int i = 0; i < STATIONS; i++) {
       double t = i / (STATIONS - 1.0);
-      balls.add(ball(bone, t, radii.radius(t), grows));
+      double plain = radii.radius(t);
+      double radius = grown.radius(plain, grows.radius(t));
+      centres.add(paper.at(middle(bone, t, plain, radius)));
+      sizes.add(paper.mm(radius));
     }
-    return Hulls.chain(balls);
+    return new Tube(centres, sizes).area();
   }
 
-  /** Cloth round a limb: a ball at the joint, and a hem across the limb, or it looks like a bulb. */
+  /**
+   * Cloth round a limb: a ball at the joint, and a hem across the limb, or it looks like a bulb.
+   */
   private Geometry clothes(Bone bone, Profile radii, Profile grows, double[] at, int balls) {
     List<List<Coordinate>> rims = new ArrayList<>();
     for (int i = 0; i < at.length; i++) {
       double radius = radii.radius(at[i]);
-      rims.add(
-          i < balls ? ball(bone, at[i], radius, grows) : disc(bone, at[i], radius, grows));
+      rims.add(i < balls ? ball(bone, at[i], radius, grows) : disc(bone, at[i], radius, grows));
     }
     return Hulls.chain(rims);
   }

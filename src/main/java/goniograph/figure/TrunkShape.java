@@ -18,10 +18,10 @@ import org.locationtech.jts.geom.Geometry;
  * collar that lies lower in front.
  */
 final class TrunkShape {
-  private static final int STEPS = 5;
+  private static final int STEPS = 3;
 
   /** Trousers reach up to this one of the rims, a little above the third section. */
-  private static final int WAIST = 2 * STEPS + 2;
+  private static final int WAIST = 2 * STEPS + STEPS / 2;
 
   /** The collar, a ring from the nape to the breastbone, in the frame above C7. */
   private static final Vec COLLAR = new Vec(.014, -.024, 0);
@@ -54,7 +54,7 @@ final class TrunkShape {
     Geometry top = Hulls.largest(Hulls.minus(Hulls.minus(outline, legs), skin));
     List<Part.Region> regions =
         List.of(
-            new Part.Region(Tone.TROUSERS, Hulls.besides(outline, Hulls.union(top, skin))),
+            new Part.Region(Tone.TROUSERS, outline),
             new Part.Region(Tone.SHIRT, top),
             new Part.Region(Tone.SKIN, Hulls.both(skin, outline)));
     List<Geometry> inner = List.of(Hulls.edgeWithin(top, outline));
@@ -72,7 +72,7 @@ final class TrunkShape {
   }
 
   private Geometry smooth(Geometry area) {
-    return Hulls.opened(Hulls.closed(area, paper.mm(.012)), paper.mm(.006));
+    return Hulls.opened(Hulls.closed(area, paper.mm(.016)), paper.mm(.006));
   }
 
   private Geometry shirt(List<List<Coordinate>> rims) {
@@ -82,7 +82,7 @@ final class TrunkShape {
     for (Side side : Side.values()) {
       shirt = Hulls.union(shirt, slope(side), flank(side));
     }
-    return Hulls.opened(Hulls.closed(shirt, paper.mm(.018)), paper.mm(.006));
+    return shirt;
   }
 
   /** From the side of the neck down to the tip of the shoulder. */

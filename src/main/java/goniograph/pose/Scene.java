@@ -46,16 +46,6 @@ public record Scene(
   /** The scene on other supports. */
   public Scene with(List<Support> others) {
     return new Scene(
-        id,
-        base,
-        body,
-        view,
-        camera,
-        keys,
-        motion,
-        others,
-        movingLimbs,
-        movingTrunk,
-        marks);
+        id, base, body, view, camera, keys, motion, others, movingLimbs, movingTrunk, marks);
   }
 }

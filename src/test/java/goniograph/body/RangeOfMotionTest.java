@@ -112,7 +112,8 @@ class RangeOfMotionTest {
                 norm -> {
                   MotionRange hard = RangeOfMotion.hard(freedom, false).orElseThrow();
                   assertTrue(norm.low() < norm.high(), freedom + " " + age);
-                  assertTrue(hard.holds(norm.low()) && hard.holds(norm.high()), freedom + " " + age);
+                  assertTrue(
+                      hard.holds(norm.low()) && hard.holds(norm.high()), freedom + " " + age);
                   assertFalse(norm.source().isBlank(), freedom + " " + age);
                 });
       }

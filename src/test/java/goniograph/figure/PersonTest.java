@@ -73,7 +73,8 @@ class PersonTest {
   @EnumSource(Build.class)
   void whoSitsStaysOnTheSeatAndWhoStandsStaysAtTheWall(Build build) {
     Envelope sits = box(Poses.sitting(), built(build), FLAT, Kind.THIGH);
-    assertEquals(box(Poses.sitting(), Person.ADULT, FLAT, Kind.THIGH).getMaxY(), sits.getMaxY(), .5);
+    assertEquals(
+        box(Poses.sitting(), Person.ADULT, FLAT, Kind.THIGH).getMaxY(), sits.getMaxY(), .5);
     Envelope stands = box(Poses.standing(), built(build), FLAT, Kind.TRUNK);
     assertEquals(
         box(Poses.standing(), Person.ADULT, FLAT, Kind.TRUNK).getMinX(), stands.getMinX(), .5);
@@ -100,8 +101,7 @@ class PersonTest {
   }
 
   private static double area(Person person, Projection paper) {
-    return Hulls.union(
-            body(Poses.standing(), person, paper).stream().map(Part::outline).toList())
+    return Hulls.union(body(Poses.standing(), person, paper).stream().map(Part::outline).toList())
         .getArea();
   }
 
@@ -115,8 +115,7 @@ class PersonTest {
     assertTrue(170 * stands > 1.2, "at T5 " + 170 * stands);
     Skeleton lies = lying(BasePosture.LYING_ON_BACK);
     TrunkSection flat = new Grown(Build.OLDER, lies).section(7);
-    assertEquals(
-        plain.farthest(lies, DOWN).y(), flat.farthest(lies, DOWN).y(), 2e-3, "on the mat");
+    assertEquals(plain.farthest(lies, DOWN).y(), flat.farthest(lies, DOWN).y(), 2e-3, "on the mat");
   }
 
   /** The same numbers at the same joints, whoever is drawn: they are read from the skeleton. */
@@ -143,8 +142,7 @@ class PersonTest {
           return Poses.SQUARES.set(text, size);
         };
     Figure.of(
-        scene,
-        FigureOptions.STANDARD.of(person).forTherapist().lettered(recorded, LimbWords.NONE));
+        scene, FigureOptions.STANDARD.of(person).forTherapist().lettered(recorded, LimbWords.NONE));
     return set.stream().distinct().toList();
   }
 
@@ -182,10 +180,7 @@ class PersonTest {
   }
 
   private static Optional<Geometry> tone(Part part, Tone tone) {
-    return part.regions().stream()
-        .filter(r -> r.tone() == tone)
-        .map(Part.Region::area)
-        .findFirst();
+    return part.regions().stream().filter(r -> r.tone() == tone).map(Part.Region::area).findFirst();
   }
 
   @Test
@@ -208,11 +203,12 @@ class PersonTest {
     Skeleton s = Poses.skeleton(BasePosture.STANDING, deep, .4);
     for (Part part : body(s, built(Build.LARGER), FLAT)) {
       if (part.id().kind() == Kind.THIGH) {
-        double plain = body(s, Person.ADULT, FLAT).stream()
-            .filter(p -> p.id().equals(part.id()))
-            .mapToDouble(p -> p.welds().get(0).radius())
-            .findFirst()
-            .orElseThrow();
+        double plain =
+            body(s, Person.ADULT, FLAT).stream()
+                .filter(p -> p.id().equals(part.id()))
+                .mapToDouble(p -> p.welds().get(0).radius())
+                .findFirst()
+                .orElseThrow();
         assertTrue(part.welds().get(0).radius() > 1.15 * plain);
       }
     }

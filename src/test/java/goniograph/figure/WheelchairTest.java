@@ -23,8 +23,7 @@ class WheelchairTest {
   private static Scene seated() {
     JointAngles down = BasePosture.SITTING.angles();
     JointAngles up = down.with(Joint.KNEE, Side.RIGHT, Movement.FLEXION, 10);
-    return Poses.moving(
-        BasePosture.SITTING, down, up, .33, List.of(Poses.chair()), Poses.SIDE);
+    return Poses.moving(BasePosture.SITTING, down, up, .33, List.of(Poses.chair()), Poses.SIDE);
   }
 
   @Test

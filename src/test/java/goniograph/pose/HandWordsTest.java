@@ -30,8 +30,7 @@ class HandWordsTest {
   @Test
   void curlBendsEveryJointAndSingleJointsComeAfter() {
     assertEquals(Fingers.curl(70), right("hand both: curl 70"));
-    assertEquals(
-        new Fingers(90, 0, 0, 0), right("hand right: \"shape straight, knuckles 90\""));
+    assertEquals(new Fingers(90, 0, 0, 0), right("hand right: \"shape straight, knuckles 90\""));
     assertEquals(Fingers.REST, right("hand left: shape fist"));
   }
 
