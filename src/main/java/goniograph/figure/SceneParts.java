@@ -67,7 +67,7 @@ final class SceneParts {
       Prop prop = moment.props().get(i);
       int group = scene.supports().size() + i;
       for (Shape shape : prop.shapes()) {
-        parts.add(new PropShape(paper, parts.size(), group, prop.elastic()).part(shape));
+        new PropShape(paper, parts.size(), group, prop.elastic()).part(shape).ifPresent(parts::add);
       }
     }
     return parts;
