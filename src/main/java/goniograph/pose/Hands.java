@@ -65,7 +65,7 @@ final class Hands {
       Goal goal = onThigh(s, side);
       return ArmSolver.reach(s.withCurl(side, THIGH_CURL), side, goal.wrist, goal.axes);
     }
-    Optional<Surface> surface = surface(contact);
+    Optional<Surface> surface = room.face(contact.target(), Landmarks.palm(s, side));
     if (surface.isEmpty()) {
       return s;
     }
@@ -76,11 +76,6 @@ final class Hands {
             ? onTips(shaped, side, surface.get(), contact)
             : flat(shaped, side, surface.get(), contact);
     return ArmSolver.reach(shaped, side, goal.wrist, goal.axes);
-  }
-
-  /** The face of a support that a hand touches: its upper one where it has one. */
-  private Optional<Surface> surface(Contact contact) {
-    return room.find(contact.target()).flatMap(p -> p.level().or(p::upright));
   }
 
   /** On the thigh's upper outer side, where the forearm need not turn to its end. */

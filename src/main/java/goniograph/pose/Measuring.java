@@ -62,8 +62,7 @@ final class Measuring {
     }
     boolean tips = contact.part() == Part.FINGERTIPS;
     Vec point = tips ? Landmarks.fingertip(s, side) : palm;
-    return room.find(contact.target())
-        .flatMap(p -> p.level().or(p::upright))
+    return room.face(contact.target(), palm)
         .map(face -> point.minus(face.nearest(point, 0)).length())
         .map(gap -> Math.abs(gap - (tips ? 0 : Hands.HALF_PALM)))
         .orElse(0.0);
