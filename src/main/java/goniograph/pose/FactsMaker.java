@@ -31,7 +31,7 @@ final class FactsMaker {
   FactsMaker(PoseFile pose, FrameSolver solver) {
     this.pose = pose;
     this.room = solver.room();
-    this.measuring = new Measuring(pose, room, solver.pins());
+    this.measuring = new Measuring(pose, new Touch(room), solver.pins());
     this.bearing = new Bearing(room);
   }
 
@@ -50,7 +50,7 @@ final class FactsMaker {
         deepest.cm(),
         deepest.part(),
         bearing.marginCm(s, contacts, contact -> true),
-        bearing.marginCm(s, contacts, contact -> !contact.part().ofHand()),
+        bearing.marginCm(s, contacts, contact -> !contact.part().ofArm()),
         feet(s, contacts),
         loads(s, contacts),
         moment.props().stream().map(prop -> Band.lengthCm(prop, pose.body())).findFirst());
@@ -73,13 +73,14 @@ final class FactsMaker {
                       case BACK, UPPER_BACK, FRONT, SIDE -> true;
                       default -> false;
                     });
-    boolean handsFree = contacts.stream().noneMatch(c -> c.part().ofHand());
-    Optional<Double> neck = when(trunkFree, () -> JointLoad.neck(s));
+    boolean handsFree = contacts.stream().noneMatch(c -> c.part().ofArm());
+    boolean headFree = contacts.stream().noneMatch(c -> c.part() == Part.HEAD);
+    Optional<Double> neck = when(trunkFree && headFree, () -> JointLoad.neck(s));
     return new Loads(
         neck,
         neck.map(nm -> Statics.muscleForce(nm, JointLoad.NECK_LEVER_ARM)),
         when(trunkFree && handsFree, () -> JointLoad.lowBack(s, 0)),
-        free(contacts, side -> JointLoad.shoulder(s, side, 0), Part.HAND, Part.FINGERTIPS),
+        free(contacts, side -> JointLoad.shoulder(s, side, 0), Part.HAND, Part.FINGERTIPS, Part.FOREARM, Part.ELBOW),
         free(contacts, side -> JointLoad.hip(s, side), Part.FOOT, Part.HEEL, Part.TOES, Part.KNEE),
         free(contacts, side -> JointLoad.knee(s, side), Part.FOOT, Part.HEEL, Part.TOES));
   }
@@ -132,7 +133,7 @@ final class FactsMaker {
             c ->
                 switch (freedom.joint()) {
                   case HIP, KNEE, ANKLE -> c.part().ofFoot() || c.part() == Part.KNEE;
-                  case SHOULDER, ELBOW, FOREARM, WRIST -> c.part().ofHand();
+                  case SHOULDER, ELBOW, FOREARM, WRIST -> c.part().ofArm();
                   default -> false;
                 });
   }

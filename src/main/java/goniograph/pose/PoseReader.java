@@ -84,7 +84,7 @@ public final class PoseReader {
   }
 
   private static List<String> targets(List<SupportWish> supports, Optional<BandWish> band) {
-    List<String> targets = new ArrayList<>(List.of("floor", "thighs"));
+    List<String> targets = new ArrayList<>(List.of("floor", Contact.THIGHS, Contact.LEFT_FOOT, Contact.RIGHT_FOOT));
     supports.forEach(support -> targets.add(support.kind().word()));
     band.ifPresent(b -> targets.add("band"));
     return targets;
