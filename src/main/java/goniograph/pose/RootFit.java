@@ -25,6 +25,7 @@ final class RootFit {
   /** Weights: body heights for lengths, radians for turns. */
   private static final double HARD = 30;
 
+  private static final double LEG = 10;
   private static final double ARM = 1;
   private static final double PINNED = .3;
   private static final double PLACE = .02;
@@ -164,7 +165,7 @@ final class RootFit {
     if (c.part() == Part.FOOT && pin.isPresent() && bridges(contacts, carrying)) {
       Side side = c.side().orElse(Side.RIGHT);
       Vec ankle = pin.get().point();
-      terms.add(s -> Landmarks.knee(s, side).minus(ankle).length() - Lengths.SHANK);
+      terms.add(s -> LEG * (Landmarks.knee(s, side).minus(ankle).length() - Lengths.SHANK));
       terms.add(
           s -> {
             double hips = -Outline.hips(s, DOWN) + Outline.COMPRESSION;
