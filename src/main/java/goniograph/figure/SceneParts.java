@@ -7,6 +7,7 @@ import goniograph.pose.Box;
 import goniograph.pose.Moment;
 import goniograph.pose.Prop;
 import goniograph.pose.Scene;
+import goniograph.pose.Shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -62,8 +63,12 @@ final class SceneParts {
 
   private List<Part> props(Moment moment) {
     List<Part> parts = new ArrayList<>();
-    for (Prop prop : moment.props()) {
-      parts.add(BandShape.part(paper, prop, parts.size()));
+    for (int i = 0; i < moment.props().size(); i++) {
+      Prop prop = moment.props().get(i);
+      int group = scene.supports().size() + i;
+      for (Shape shape : prop.shapes()) {
+        parts.add(new PropShape(paper, parts.size(), group, prop.elastic()).part(shape));
+      }
     }
     return parts;
   }

@@ -55,7 +55,7 @@ public enum Style {
       return BLACK;
     }
     return switch (role) {
-      case NEAR, SUPPORT -> Colours.LINE;
+      case NEAR, SUPPORT, PROP -> Colours.LINE;
       case FAR -> Colours.FAR_LINE;
       case MOVING -> Colours.ACCENT_LINE;
     };

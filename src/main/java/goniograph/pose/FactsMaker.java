@@ -53,7 +53,7 @@ final class FactsMaker {
         bearing.marginCm(s, contacts, contact -> !contact.part().ofArm()),
         feet(s, contacts),
         loads(s, contacts),
-        moment.props().stream().map(prop -> Band.lengthCm(prop, pose.body())).findFirst());
+        moment.props().stream().flatMap(p -> p.length().stream()).map(pose.body()::cm).findFirst());
   }
 
   private Map<Side, FootState> feet(Skeleton s, List<Contact> contacts) {
@@ -142,15 +142,15 @@ final class FactsMaker {
   SortedMap<String, Double> distances(Skeleton start) {
     SortedMap<String, Double> distances = new TreeMap<>();
     for (SupportWish wish : pose.supports()) {
-      room.find(wish.kind().word())
-          .filter(p -> !p.kind().under() && p.kind() != SupportKind.CHAIR)
-          .ifPresent(p -> distances.put(p.kind().word(), distance(start, wish, p)));
+      room.find(wish.name())
+          .filter(p -> !p.kind().under() && p.where() != Where.BEHIND)
+          .ifPresent(p -> distances.put(wish.name(), distance(start, p)));
     }
     return distances;
   }
 
-  private double distance(Skeleton start, SupportWish wish, Placed placed) {
-    Vec away = Room.away(wish);
+  private double distance(Skeleton start, Placed placed) {
+    Vec away = placed.where().away();
     return pose.body().cm(placed.near().dot(away) - Outline.trunkAndLegs(start, away));
   }
 

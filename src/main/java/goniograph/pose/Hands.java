@@ -71,7 +71,7 @@ final class Hands {
     if (contact.target().equals(Contact.THIGHS)) {
       return reach(s.withCurl(side, THIGH_CURL), side, onThigh(s, side));
     }
-    Optional<Surface> face = touch.face(contact);
+    Optional<Surface> face = touch.face(s, contact);
     if (face.isEmpty()) {
       return s;
     }
@@ -92,7 +92,7 @@ final class Hands {
   /** The hand of a lying forearm turned flat. */
   private Skeleton flattened(Skeleton s, Side side, Contact contact) {
     return touch
-        .face(contact)
+        .face(s, contact)
         .map(face -> axes(fingers(s, side, face), face.normal(), side))
         .map(axes -> ArmSolver.handTurned(s.withCurl(side, 0), side, axes))
         .orElse(s);

@@ -133,8 +133,8 @@ final class RootFit {
   private void arm(
       Skeleton s, Contact c, List<Contact> carrying, List<ToDoubleFunction<Skeleton>> terms) {
     boolean wall = c.part().ofForearm() && touch.upright(c) && !first;
-    if (c.part().ofArm() && (wall || leans(s, carrying)) && touch.face(c).isPresent()) {
-      Surface face = touch.face(c).orElseThrow();
+    if (c.part().ofArm() && (wall || leans(s, carrying)) && touch.face(s, c).isPresent()) {
+      Surface face = touch.face(s, c).orElseThrow();
       terms.add(b -> ARM * (Touch.out(face, Touch.rest(b, c)) - Touch.height(c.part())));
       if (!wall) {
         pins.find(c).ifPresent(pin -> restsAt(c, pin, terms));

@@ -38,10 +38,13 @@ final class Touch {
             p -> leans(contact) ? p.upright().or(p::level) : p.level().or(p::upright));
   }
 
-  /** As {@link #face(Contact)}, and the upper side of a thigh that is touched. */
+  /** As {@link #face(Contact)}; of several faces the arm's nearest; also the thigh's upper side. */
   Optional<Surface> face(Skeleton s, Contact contact) {
-    return contact.target().equals(Contact.THIGHS)
-        ? Optional.of(thigh(s, contact.side().orElse(Side.RIGHT)))
+    if (contact.target().equals(Contact.THIGHS)) {
+      return Optional.of(thigh(s, contact.side().orElse(Side.RIGHT)));
+    }
+    return contact.part().ofArm()
+        ? room.face(contact.target(), anchor(s, contact))
         : face(contact);
   }
 
@@ -74,8 +77,9 @@ final class Touch {
   double ground(Vec point) {
     double ground = 0;
     for (Placed placed : room.all()) {
-      if (placed.kind().under()) {
-        ground = Math.max(ground, placed.level().filter(f -> over(f, point)).map(f -> f.high().y()).orElse(0.0));
+      if (placed.kind().under() && !placed.kind().lies()) {
+        Optional<Surface> level = placed.level().filter(face -> over(face, point));
+        ground = Math.max(ground, level.map(face -> face.high().y()).orElse(0.0));
       }
     }
     return ground;
@@ -114,7 +118,7 @@ final class Touch {
 
   /** How far a part is out of its face, negative inside; 0 where there is no face. */
   double gap(Skeleton s, Contact contact) {
-    return face(contact).map(face -> gap(s, contact, face)).orElse(0.0);
+    return face(s, contact).map(face -> gap(s, contact, face)).orElse(0.0);
   }
 
   static double gap(Skeleton s, Contact contact, Surface face) {
