@@ -93,9 +93,15 @@ final class Hands {
   private Skeleton flattened(Skeleton s, Side side, Contact contact) {
     return touch
         .face(s, contact)
-        .map(face -> axes(fingers(s, side, face), face.normal(), side))
+        .map(face -> axes(down(fingers(s, side, face), face.normal()), face.normal(), side))
         .map(axes -> ArmSolver.handTurned(s.withCurl(side, 0), side, axes))
         .orElse(s);
+  }
+
+  /** From the wrist of a lying forearm down to the palm. */
+  private static Vec down(Vec fingers, Vec normal) {
+    double slope = (Touch.WRIST - HALF_PALM) / Lengths.PALM;
+    return fingers.times(Math.sqrt(1 - slope * slope)).minus(normal.times(slope));
   }
 
   /**
