@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.BasePosture;
 import goniograph.body.Body;
 import goniograph.body.Landmarks;
+import goniograph.body.Lengths;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
@@ -12,13 +13,20 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** Where one support of a pose shall stand: asks the body in the first key frame. */
 record Site(PoseFile pose, Skeleton start, SupportWish wish) {
   private static final double USUAL_GAP_CM = 15;
   private static final double LAP_GAP_CM = 6;
+
+  /** How far a table reaches back under the wrists and elbows that lean on it. */
+  private static final double UNDER_ARMS_CM = 10;
+
   private static final double WRIST_TO_WALL = .006;
 
   Body body() {
@@ -70,6 +78,8 @@ record Site(PoseFile pose, Skeleton start, SupportWish wish) {
       case FOOT, HEEL, TOES -> Landmarks.ankle(s, side);
       case HAND, FINGERTIPS -> Landmarks.palm(s, side);
       case HIPS -> s.pelvis().origin();
+      case HEAD -> Landmarks.head(s);
+      case FOREARM, ELBOW -> Landmarks.elbow(s, side);
       default -> s.spine(SpineJoint.T5).origin();
     };
   }
@@ -98,22 +108,30 @@ record Site(PoseFile pose, Skeleton start, SupportWish wish) {
    * behind the back that touches it.
    */
   Stand upright() {
-    List<Side> hands = touchingSides(Part::ofHand);
     if (wish.distanceCm().isPresent()) {
       return beside();
     }
     if (where() == Where.BEHIND) {
       return at(backwards());
     }
-    return hands.isEmpty() ? beside() : at(farthestWrist(hands) + WRIST_TO_WALL);
+    OptionalDouble touching =
+        Stream.of(wrists(), elbows(), soles()).flatMapToDouble(Function.identity()).max();
+    return touching.isPresent() ? at(touching.getAsDouble()) : beside();
   }
 
-  private double farthestWrist(List<Side> hands) {
-    Vec away = where().away();
-    return hands.stream()
-        .mapToDouble(side -> Landmarks.wrist(start, side).dot(away))
-        .max()
-        .orElse(0);
+  private DoubleStream soles() {
+    return touchingSides(part -> part == Part.FOOT).stream()
+        .mapToDouble(side -> Landmarks.ankle(start, side).dot(where().away()) + Lengths.ANKLE);
+  }
+
+  private DoubleStream wrists() {
+    return touchingSides(Part::ofHand).stream()
+        .mapToDouble(side -> Landmarks.wrist(start, side).dot(where().away()) + WRIST_TO_WALL);
+  }
+
+  private DoubleStream elbows() {
+    return touchingSides(Part::ofForearm).stream()
+        .mapToDouble(side -> Landmarks.elbow(start, side).dot(where().away()) + Touch.ELBOW);
   }
 
   /** The same with the near edge's middle level with the hands that touch it, unless typed. */
@@ -148,8 +166,16 @@ record Site(PoseFile pose, Skeleton start, SupportWish wish) {
     return new Stand(body(), new Vec(heel - f(3), 0, usual.origin().z()), usual.ahead());
   }
 
-  /** Before the trunk, over the thighs of who sits; else as {@link #beside}. */
+  /**
+   * Before the trunk, over the thighs of who sits; under the arms of who leans on it; else as
+   * {@link #beside}.
+   */
   Stand overLap() {
+    OptionalDouble arms = Stream.of(wrists(), elbows()).flatMapToDouble(Function.identity()).min();
+    boolean leans = pose.base() == BasePosture.LEANING && arms.isPresent();
+    if (leans && wish.distanceCm().isEmpty()) {
+      return at(arms.getAsDouble() - f(UNDER_ARMS_CM));
+    }
     boolean lap = pose.base() == BasePosture.SITTING && where() == Where.AHEAD;
     return lap && wish.distanceCm().isEmpty()
         ? at(Outline.trunk(start, where().away(), TrunkSection.ALL) + f(LAP_GAP_CM))
