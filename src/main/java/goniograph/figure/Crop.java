@@ -38,7 +38,7 @@ record Crop(Scene scene, Projection paper) {
   private static final Set<Kind> ARM = EnumSet.of(Kind.UPPER_ARM, Kind.FOREARM, Kind.HAND);
 
   /** The largest scale, mm for a body height. */
-  double largest() {
+  static double largest(Scene scene) {
     return scene
         .focus()
         .map(
@@ -58,7 +58,7 @@ record Crop(Scene scene, Projection paper) {
         .orElseGet(() -> whole(stage));
   }
 
-  /** Body and what is held, and supports as far as they are near. */
+  /** Body and what is held, and supports as far as they are near, and all that is below. */
   private Envelope whole(Stage stage) {
     Envelope body = stage.bounds(Stage::ofPerson);
     Envelope reach = new Envelope(body);
@@ -66,7 +66,10 @@ record Crop(Scene scene, Projection paper) {
     Envelope whole = new Envelope(body);
     for (Part part : stage.parts()) {
       if (!Stage.ofPerson(part)) {
-        whole.expandToInclude(part.outline().getEnvelopeInternal().intersection(reach));
+        Envelope support = part.outline().getEnvelopeInternal();
+        Envelope shown = new Envelope(reach);
+        shown.expandToInclude(reach.centre().x, Math.max(reach.getMaxY(), support.getMaxY()));
+        whole.expandToInclude(support.intersection(shown));
       }
     }
     return whole;

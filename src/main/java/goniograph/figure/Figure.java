@@ -34,6 +34,10 @@ public record Figure(
 
   /** Draws a scene. */
   public static Figure of(Scene scene, FigureOptions options) {
+    return drawn(options.person().wheelchair() ? Wheelchair.in(scene) : scene, options);
+  }
+
+  private static Figure drawn(Scene scene, FigureOptions options) {
     if (options.together() && scene.keys().size() == 2) {
       List<Step> steps = Step.together(scene);
       Framing framing = new Framing(scene, options);

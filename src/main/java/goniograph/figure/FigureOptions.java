@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param words the side words
  * @param panelWords numbers and order of the panels
  * @param ground true for the line of the floor; a sheet draws its own
+ * @param person who is drawn
  */
 public record FigureOptions(
     Style style,
@@ -30,7 +31,8 @@ public record FigureOptions(
     Optional<Lettering> lettering,
     LimbWords words,
     PanelWords panelWords,
-    boolean ground) {
+    boolean ground,
+    Person person) {
 
   /** Panels of the standard sheet: 56 mm wide, 50 mm high, ink. */
   public static final FigureOptions STANDARD =
@@ -45,7 +47,8 @@ public record FigureOptions(
           Optional.empty(),
           LimbWords.NONE,
           PanelWords.NONE,
-          true);
+          true,
+          Person.ADULT);
 
   public FigureOptions {
     if (!(width >= 10 && height >= 10)) {
@@ -66,7 +69,8 @@ public record FigureOptions(
         lettering,
         words,
         panelWords,
-        ground);
+        ground,
+        person);
   }
 
   /** The same at another size, with the line weights of its layout. */
@@ -82,7 +86,8 @@ public record FigureOptions(
         lettering,
         words,
         panelWords,
-        ground);
+        ground,
+        person);
   }
 
   /** The same seen from the other side. */
@@ -98,7 +103,8 @@ public record FigureOptions(
         lettering,
         words,
         panelWords,
-        ground);
+        ground,
+        person);
   }
 
   /** The same with angles and balance. */
@@ -114,7 +120,8 @@ public record FigureOptions(
         lettering,
         words,
         panelWords,
-        ground);
+        ground,
+        person);
   }
 
   /** The same with start and end in one panel. */
@@ -130,7 +137,8 @@ public record FigureOptions(
         lettering,
         words,
         panelWords,
-        ground);
+        ground,
+        person);
   }
 
   /** The same with lettering. */
@@ -146,14 +154,16 @@ public record FigureOptions(
         Optional.of(by),
         sideWords,
         panelWords,
-        ground);
+        ground,
+        person);
   }
 
   /** The same with its panels numbered, ordered and named as a language wants. */
   public FigureOptions ordered(PanelWords order) {
     return new FigureOptions(
         style, weights, width, height, otherSide, therapist, together, lettering, words, order,
-        ground);
+        ground,
+        person);
   }
 
   /** The same without the line of the floor. */
@@ -169,6 +179,24 @@ public record FigureOptions(
         lettering,
         words,
         panelWords,
-        false);
+        false,
+        person);
+  }
+
+  /** The same with another person. */
+  public FigureOptions of(Person other) {
+    return new FigureOptions(
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground,
+        other);
   }
 }

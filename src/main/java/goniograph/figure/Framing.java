@@ -18,17 +18,15 @@ final class Framing {
   /** White round the drawing, mm. */
   static final double MARGIN = .8;
 
-  /** Bodies are shaped once at this scale, mm for a body height, and then only scaled. */
-  private static final double SHAPED = 100;
-
   private final Scene scene;
   private final FigureOptions options;
   private final Camera camera;
-  private final Bodies bodies = new Bodies();
+  private final Bodies bodies;
 
   Framing(Scene scene, FigureOptions options) {
     this.scene = scene;
     this.options = options;
+    this.bodies = new Bodies(options.person());
     this.camera = options.otherSide() ? turned(scene.camera()) : scene.camera();
   }
 
@@ -36,9 +34,13 @@ final class Framing {
     return new Camera(180 - camera.yaw(), camera.elevation());
   }
 
-  /** The sketches at the largest scale at which everything fits; marks do not shrink with it. */
+  /**
+   * The sketches at the largest scale at which everything fits; marks do not shrink with it. Bodies
+   * are shaped once, at the largest scale of all, and then only scaled.
+   */
   Framed framed(List<Step> steps) {
-    Projection paper = Projection.of(camera, SHAPED);
+    double shaped = Crop.largest(scene);
+    Projection paper = Projection.of(camera, shaped);
     SceneParts parts = new SceneParts(paper, scene, bodies);
     Crop crop = new Crop(scene, paper);
     List<Stage> stages = steps.stream().map(step -> Stage.of(scene, parts, paper, step)).toList();
@@ -46,11 +48,11 @@ final class Framing {
     for (int i = 0; i < steps.size(); i++) {
       content.expandToInclude(crop.of(steps.get(i).key(), stages.get(i)));
     }
-    double scale = Math.min(crop.largest(), SHAPED * fitting(content));
-    Framed framed = sketched(steps, stages, content, scale);
+    double scale = shaped * Math.min(1, fitting(content));
+    Framed framed = sketched(steps, stages, content, scale / shaped);
     for (int pass = 0; pass < 3 && less(framed.bounds) < 1; pass++) {
       scale *= .998 * less(framed.bounds);
-      framed = sketched(steps, stages, content, scale);
+      framed = sketched(steps, stages, content, scale / shaped);
     }
     return framed;
   }
@@ -95,9 +97,8 @@ final class Framing {
     return mm - 2 * MARGIN;
   }
 
-  private Framed sketched(List<Step> steps, List<Stage> stages, Envelope content, double scale) {
-    double k = scale / SHAPED;
-    Projection paper = Projection.of(camera, scale);
+  private Framed sketched(List<Step> steps, List<Stage> stages, Envelope content, double k) {
+    Projection paper = Projection.of(camera, k * Crop.largest(scene));
     Envelope bounds = scaled(content, k);
     bounds.expandBy(options.weights().working() / 2);
     Envelope page = page(bounds);

@@ -11,11 +11,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygonal;
-import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.CoverageUnion;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
@@ -23,16 +21,13 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 /** Plane geometry of projected balls, discs and their hulls. */
 final class Hulls {
   /** Corners of a drawn circle: at print size the chord stays within .02 mm of the arc. */
-  private static final int CORNERS = 40;
+  private static final int CORNERS = 32;
 
   /** Corners of a rounded right angle: a rounding of 1 mm is true to .01 mm. */
   private static final int ROUNDING = 6;
 
   /** How exactly a strip follows its line, mm. */
   private static final double BAND = .015;
-
-  /** Points of the raster for one mm. */
-  private static final double RASTER = 1e5;
 
   static final GeometryFactory PAPER = new GeometryFactory();
 
@@ -95,23 +90,6 @@ final class Hulls {
 
   static Geometry union(Collection<Geometry> parts) {
     return parts.isEmpty() ? PAPER.createPolygon() : OverlayNGRobust.union(parts);
-  }
-
-  /**
-   * The union of areas that share whole edges and do not overlap; corners must be {@link #rounded},
-   * so that shared ones are the same.
-   */
-  static Geometry joined(Collection<Geometry> parts) {
-    try {
-      return CoverageUnion.union(PAPER.buildGeometry(parts));
-    } catch (TopologyException overlapping) {
-      return union(parts);
-    }
-  }
-
-  /** A point on the raster on which the corners of neighbouring areas are the same. */
-  static Coordinate rounded(Coordinate c) {
-    return new Coordinate(Math.round(c.x * RASTER) / RASTER, Math.round(c.y * RASTER) / RASTER);
   }
 
   static Geometry union(Geometry... parts) {

@@ -150,7 +150,8 @@ final class Painter {
       paints.add(Paint.Line.cut(hatch, colour, weights.hatch()));
     }
     for (Geometry inner : part.inner()) {
-      paints.add(Paint.Line.solid(seen(i, inner, .5), colour, weights.inner()));
+      double least = innerCrumb(part.role());
+      paints.add(Paint.Line.solid(seen(i, inner, least), colour, weights.inner()));
     }
     Geometry edge = seen(i, outlines.get(i).edge(), crumb(part.role()));
     paints.add(Paint.Line.solid(edge, colour, weights.outline(part.role())));
@@ -159,8 +160,12 @@ final class Painter {
   /** What lies behind leaves longer crumbs between what lies before it. */
   private static double crumb(Role role) {
     return switch (role) {
-      case NEAR, MOVING -> CRUMB;
+      case NEAR, MOVING, PROP -> CRUMB;
       case FAR, SUPPORT -> 3 * CRUMB;
     };
+  }
+
+  private static double innerCrumb(Role role) {
+    return role == Role.SUPPORT ? 3 * CRUMB : .5;
   }
 }

@@ -34,10 +34,9 @@ public final class PoseSolver {
 
   private Solved solve() {
     List<Frame> keys = pose.frames().stream().map(this::key).toList();
-    Skeleton start = keys.get(0).skeleton;
-    Optional<Band> band = pose.band().map(wish -> new Band(wish, start));
     List<Frame> motion = motion(keys);
-    Scene scene = scene(moments(keys, band), moments(motion, band), band, wrong(band));
+    HeldThings held = new HeldThings(pose, keys.get(0).skeleton, solver.room());
+    Scene scene = scene(moments(keys, held), moments(motion, held), held.fixtures(), wrong(held));
     return new Solved(scene, facts(keys, scene.keys(), motion, scene.motion()));
   }
 
@@ -46,9 +45,9 @@ public final class PoseSolver {
     return new Frame(frame.name(), solver.solve(pose.angles(frame), contacts), contacts);
   }
 
-  private Optional<Moment> wrong(Optional<Band> band) {
+  private Optional<Moment> wrong(HeldThings held) {
     List<Frame> frames = pose.wrongWay().map(this::key).stream().toList();
-    return moments(frames, band).stream().findFirst();
+    return moments(frames, held).stream().findFirst();
   }
 
   private List<Frame> motion(List<Frame> keys) {
@@ -80,18 +79,15 @@ public final class PoseSolver {
     return Reading.of(frame.skeleton, pose.base().turn());
   }
 
-  private static List<Moment> moments(List<Frame> frames, Optional<Band> band) {
-    return frames.stream()
-        .map(f -> new Moment(f.name, f.skeleton, band.map(b -> b.at(f.skeleton)).stream().toList()))
-        .toList();
+  private static List<Moment> moments(List<Frame> frames, HeldThings held) {
+    return frames.stream().map(f -> new Moment(f.name, f.skeleton, held.at(f.skeleton))).toList();
   }
 
   private Scene scene(
-      List<Moment> keys, List<Moment> motion, Optional<Band> band, Optional<Moment> wrong) {
+      List<Moment> keys, List<Moment> motion, List<Support> fixtures, Optional<Moment> wrong) {
     List<Support> supports = supports();
-    Optional<Support> door = band.flatMap(b -> b.door(pose.body()));
-    door.ifPresent(supports::add);
-    boolean wallAhead = wallAhead() || door.isPresent();
+    supports.addAll(fixtures);
+    boolean wallAhead = wallAhead() || !fixtures.isEmpty();
     View view =
         pose.view() == View.AUTO
             ? new BestView(pose, near(), wallAhead, supports).of(keys)
@@ -118,7 +114,7 @@ public final class PoseSolver {
       boolean carries =
           pose.frames().stream()
               .flatMap(frame -> pose.contacts(frame).stream())
-              .anyMatch(c -> c.target().equals(placed.kind().word()) && c.part().root());
+              .anyMatch(c -> placed.wish().targets().contains(c.target()) && c.part().root());
       supports.add(new Support(placed.kind().word(), placed.boxes(), carries));
     }
     return supports;
@@ -153,7 +149,8 @@ public final class PoseSolver {
         facts(maker, motion, motionMoments),
         differences,
         maker.distances(keys.get(0).skeleton),
-        maker.seatHeightCm());
+        maker.seatHeightCm(),
+        maker.stepHeightCm());
   }
 
   private static List<MomentFacts> facts(
