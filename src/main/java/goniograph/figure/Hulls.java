@@ -120,6 +120,14 @@ final class Hulls {
     return BufferOp.bufferOp(area, mm, new BufferParameters(ROUNDING));
   }
 
+  /** Without corners nearer than {@code mm} to the line between their neighbours. */
+  static Geometry simplified(Geometry area, double mm) {
+    DouglasPeuckerSimplifier simplifier = new DouglasPeuckerSimplifier(area);
+    simplifier.setDistanceTolerance(mm);
+    simplifier.setEnsureValid(false);
+    return simplifier.getResultGeometry();
+  }
+
   /** Hollows narrower than twice {@code mm} are filled. */
   static Geometry closed(Geometry area, double mm) {
     return widened(widened(area, mm), -mm);
