@@ -73,9 +73,7 @@ final class Hulls {
 
   /** The union of the hulls of neighbouring outlines. */
   static Geometry chain(List<List<Coordinate>> rims) {
-    return rims.size() == 1
-        ? hull(rims.get(0))
-        : Sweep.chain(rims).orElseGet(() -> overlaid(rims));
+    return rims.size() == 1 ? hull(rims.get(0)) : Sweep.chain(rims).orElseGet(() -> overlaid(rims));
   }
 
   private static Geometry overlaid(List<List<Coordinate>> rims) {
@@ -122,10 +120,7 @@ final class Hulls {
 
   /** Without corners nearer than {@code mm} to the line between their neighbours. */
   static Geometry simplified(Geometry area, double mm) {
-    DouglasPeuckerSimplifier simplifier = new DouglasPeuckerSimplifier(area);
-    simplifier.setDistanceTolerance(mm);
-    simplifier.setEnsureValid(false);
-    return simplifier.getResultGeometry();
+    return DouglasPeuckerSimplifier.simplify(area, mm);
   }
 
   /** Hollows narrower than twice {@code mm} are filled. */

@@ -24,7 +24,7 @@ final class Sweep {
   private static final double SAME = 1e-9;
 
   /** Between its ends a string is looked at in about so many places. */
-  private static final int PLACES = 160;
+  private static final int PLACES = 240;
 
   private final List<Link> links = new ArrayList<>();
   private final List<Coordinate> upper = new ArrayList<>();
@@ -243,7 +243,9 @@ final class Sweep {
     return !spans.isEmpty();
   }
 
-  /** The highest of the edges, or with sign -1 the lowest, and where one takes over from another. */
+  /**
+   * The highest of the edges, or with sign -1 the lowest, and where one takes over from another.
+   */
   private static void edge(
       List<Coordinate> line, List<double[]> spans, double x0, double x1, int at, int sign) {
     double[] first = farthest(spans, at, sign);

@@ -34,7 +34,9 @@ final class Welds {
     List<Joint> joints = joints(part);
     for (Joint joint : joints) {
       if (joint.radius > 0) {
-        edge = Cutter.outsideAll(edge, List.of(grown(joint.other, -ALONG), joint.around(joint.radius)));
+        edge =
+            Cutter.outsideAll(
+                edge, List.of(grown(joint.other, -ALONG), joint.around(joint.radius)));
       }
     }
     return new Outline(edge, halo(part, edge, joints), neighbours(joints));
