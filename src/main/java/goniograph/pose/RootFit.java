@@ -31,7 +31,7 @@ final class RootFit {
   private static final double PINNED = .3;
 
   /** The part of an arm's length that it readily reaches. */
-  private static final double REACH = .97;
+  private static final double REACH = .94;
 
   private static final double PLACE = .02;
   private static final double TURN = .15;
@@ -186,9 +186,13 @@ final class RootFit {
       List<Contact> carrying,
       List<ToDoubleFunction<Skeleton>> terms) {
     Optional<Pins.Pin> pin = pins.find(c);
-    if (c.part() == Part.FOOT && pin.isPresent() && bridges(contacts, carrying)) {
+    if (c.part() == Part.FOOT
+        && pin.isPresent()
+        && touch.face(c).isPresent()
+        && bridges(contacts, carrying)) {
       Side side = c.side().orElse(Side.RIGHT);
-      Vec ankle = pin.get().point();
+      Surface face = touch.face(c).orElseThrow();
+      Vec ankle = Touch.foot(face, pin.get().point()).plus(face.normal().times(Lengths.ANKLE));
       terms.add(s -> LEG * (Landmarks.knee(s, side).minus(ankle).length() - Lengths.SHANK));
       terms.add(
           s -> {
