@@ -5,13 +5,15 @@ import goniograph.pose.Box;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** A box: its hull, the faces that are seen, and the edges between them; or a soft one. */
 final class BoxShape {
-  private static final double NARROW = .7;
+  private static final double NARROW = .62;
 
   private final Projection paper;
   private final Box box;
@@ -99,14 +101,17 @@ final class BoxShape {
     }
     Geometry face = Hulls.hull(corners(axis, facing > 0 ? 1 : -1));
     regions.add(new Part.Region(tone(normal.times(Math.signum(facing)), facing), face));
-    if (wide(face)) {
-      inner.add(Hulls.edgeWithin(face, outline));
-    }
+    edges(face).filter(edge -> apart(edge, outline)).forEach(inner::add);
   }
 
-  /** Too narrow a face would close up to a black bar. */
-  private static boolean wide(Geometry face) {
-    return !Hulls.widened(face, -NARROW / 2).isEmpty();
+  private static Stream<Geometry> edges(Geometry face) {
+    Coordinate[] corners = face.getCoordinates();
+    return IntStream.range(1, corners.length).mapToObj(i -> Hulls.line(corners[i - 1], corners[i]));
+  }
+
+  /** Two lines nearer than this, mm, would close up to a black bar. */
+  private static boolean apart(Geometry edge, Geometry outline) {
+    return edge.getCentroid().distance(outline.getBoundary()) > NARROW;
   }
 
   private static Tone tone(Vec normal, double facing) {

@@ -114,11 +114,11 @@ final class DepthOrder {
     return a.solid().depthAt(c, paper) + bias(a, b) - b.solid().depthAt(c, paper) - bias(b, a);
   }
 
-  /** A bar or strand is under the fist that closes round it, and under its forearm. */
-  private static boolean gripped(Part thing, Part arm) {
+  /** A bar or strand is under the fist that closes round it. */
+  private static boolean gripped(Part thing, Part hand) {
     return thing.id().kind() == Kind.PROP
         && thing.solid() instanceof Solid.Bones
-        && (arm.id().kind() == Kind.FOREARM || arm.id().kind() == Kind.HAND);
+        && hand.id().kind() == Kind.HAND;
   }
 
   /** A support that carries the body lies behind it. */

@@ -12,13 +12,19 @@ import org.locationtech.jts.geom.Geometry;
 /** The shapes of held things as parts: bars, balls, pillows, bands. */
 final class PropShape {
   /** A bar or band thinner than this on paper could not be told from a line, mm. */
-  private static final double LEAST = 1.3;
+  private static final double LEAST = 1.15;
 
-  /** A band of the trade is 12 to 15 cm wide and held gathered; drawn as a strip of 3 cm. */
-  private static final double BAND = .018;
+  /** A band of the trade is 12 to 15 cm wide and held gathered; drawn as a strip of 2.7 cm. */
+  private static final double BAND = .016;
 
   /** From this radius on paper an end of a bar shows a ring, mm. */
   private static final double WIDE_END = 1;
+
+  /** An end of a bar less turned to the viewer shows no face; the sine of the angle. */
+  private static final double END_SEEN = .3;
+
+  /** A ring more turned to the viewer lies round the outline; the sine of the angle. */
+  private static final double FACE_ON = .75;
 
   private static final int HALF_TURN = 12;
 
@@ -39,19 +45,19 @@ final class PropShape {
     this.elastic = elastic;
   }
 
-  Part part(Shape shape) {
-    if (shape instanceof Shape.Rod rod) {
-      return rod(rod);
+  /** The part of a shape; nothing of a ring whose opening faces the viewer. */
+  Optional<Part> part(Shape shape) {
+    if (shape instanceof Shape.Ring ring) {
+      return ring(ring);
     }
-    if (shape instanceof Shape.Ball ball) {
-      return ball(ball);
-    }
-    if (shape instanceof Shape.Strip strip) {
-      return strip(Kind.PROP, strip.line());
-    }
-    return shape instanceof Shape.Ring ring
-        ? ring(ring)
-        : new BoxShape(paper, (Box) shape).prop(group, number);
+    return Optional.of(
+        shape instanceof Shape.Rod rod
+            ? rod(rod)
+            : shape instanceof Shape.Ball ball
+                ? ball(ball)
+                : shape instanceof Shape.Strip strip
+                    ? strip(Kind.PROP, strip.line())
+                    : new BoxShape(paper, (Box) shape).prop(group, number));
   }
 
   private Part rod(Shape.Rod rod) {
@@ -66,7 +72,7 @@ final class PropShape {
     boolean lastSeen = paper.facing(along) > 0;
     Vec end = lastSeen ? rod.to() : rod.from();
     List<Geometry> inner = new ArrayList<>();
-    if (Math.abs(paper.facing(along)) > .12 && paper.mm(radius) > WIDE_END) {
+    if (Math.abs(paper.facing(along)) > END_SEEN && paper.mm(radius) > WIDE_END) {
       inner.add(Hulls.edgeWithin(Hulls.hull(lastSeen ? last : first), outline));
       inner.add(Hulls.hull(Hulls.disc(paper, end, a.times(.45), b.times(.45))).getBoundary());
     }
@@ -95,13 +101,16 @@ final class PropShape {
   }
 
   /** The half of a ring that faces the viewer. */
-  private Part ring(Shape.Ring ring) {
+  private Optional<Part> ring(Shape.Ring ring) {
+    if (Math.abs(paper.facing(ring.a().cross(ring.b()).unit())) > FACE_ON) {
+      return Optional.empty();
+    }
     double towardsA = paper.facing(ring.a());
     double towardsB = paper.facing(ring.b());
     double nearest = Math.atan2(towardsB, towardsA);
     Vec front = ring.a().times(Math.cos(nearest)).plus(ring.b().times(Math.sin(nearest)));
     Vec side = ring.a().times(-Math.sin(nearest)).plus(ring.b().times(Math.cos(nearest)));
-    return strip(Kind.GRIP, halfTurn(ring.centre(), side, front));
+    return Optional.of(strip(Kind.GRIP, halfTurn(ring.centre(), side, front)));
   }
 
   /** From one end of {@code a} over {@code b} to the other. */

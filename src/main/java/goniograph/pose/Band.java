@@ -9,6 +9,7 @@ import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
 import goniograph.body.Vec;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +18,7 @@ final class Band {
   /** The knob of a door anchor. */
   private static final double KNOB = .016;
 
-  private static final double TAIL = .045;
+  private static final double TAIL = .036;
 
   private final BandWish wish;
   private final Holding holding;
@@ -193,7 +194,7 @@ final class Band {
             .map(holding::f)
             .orElseGet(
                 () -> wish.round().isPresent() ? end.y() : s.spine(SpineJoint.T8).origin().y());
-    Vec at = wish.from() == BandWish.From.SUPPORT ? support() : ahead(s, end);
+    Vec at = wish.from() == BandWish.From.SUPPORT ? support(end) : ahead(s, end);
     return new Vec(at.x(), y, at.z());
   }
 
@@ -202,18 +203,17 @@ final class Band {
     return end.plus(forward.times(holding.f(wish.distanceCm())));
   }
 
-  /** The near edge of what stands ahead or beside, else of anything that stands. */
-  private Vec support() {
-    List<Placed> standing =
-        holding.room().all().stream()
-            .filter(p -> !p.kind().under() && p.kind() != SupportKind.FLOOR)
-            .toList();
-    return standing.stream()
-        .filter(p -> p.where() != Where.BEHIND)
-        .findFirst()
-        .or(() -> standing.stream().findFirst())
-        .map(Placed::near)
-        .orElse(holding.start().pelvis().origin());
+  /** On the near edge of what stands ahead or beside, level with what the band runs to. */
+  private Vec support(Vec end) {
+    return holding.room().all().stream()
+        .filter(p -> !p.kind().under() && p.kind() != SupportKind.FLOOR)
+        .min(Comparator.comparing(p -> p.where() == Where.BEHIND))
+        .map(
+            p ->
+                p.where().side().isPresent()
+                    ? new Vec(end.x(), 0, p.near().z())
+                    : new Vec(p.near().x(), 0, end.z()))
+        .orElse(end);
   }
 
   /** What the band runs to in the first key frame: the middle of the hands, or the limb. */

@@ -11,7 +11,7 @@ import java.util.List;
  * The ground under a body that lies or sits along it.
  *
  * @param stand from the middle of the ground towards the head
- * @param lengthCm so that the body has 10 cm more at either end
+ * @param lengthCm so that the body has 14 cm more at either end
  */
 record Below(Stand stand, double lengthCm) {
 
@@ -23,8 +23,8 @@ record Below(Stand stand, double lengthCm) {
       points.add(Landmarks.heel(s, side));
       points.add(Landmarks.fingertip(s, side));
     }
-    double from = points.stream().mapToDouble(Vec::x).min().orElse(0) - site.f(10);
-    double to = points.stream().mapToDouble(Vec::x).max().orElse(0) + site.f(10);
+    double from = points.stream().mapToDouble(Vec::x).min().orElse(0) - site.f(14);
+    double to = points.stream().mapToDouble(Vec::x).max().orElse(0) + site.f(14);
     Vec middle = new Vec((from + to) / 2, 0, s.pelvis().origin().z());
     boolean headBehind = Landmarks.head(s).x() < feet(s);
     Stand stand = new Stand(site.body(), middle, new Vec(headBehind ? -1 : 1, 0, 0));

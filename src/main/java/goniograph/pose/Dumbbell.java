@@ -7,8 +7,8 @@ final class Dumbbell implements Thing {
   @Override
   public List<Shape> shapes(Hold hold, ThingWish wish) {
     double half = hold.f(wish.sizeCm()) / 2;
-    double disc = half - hold.f(4);
-    double radius = hold.f(3.6 + .9 * Math.sqrt(wish.massKg().orElse(1.0)));
+    double disc = half - hold.f(3.5);
+    double radius = hold.f(4 + .9 * Math.sqrt(wish.massKg().orElse(1.0)));
     return List.of(
         rod(hold, -disc, disc, hold.f(1.5)),
         rod(hold, -half, -disc, radius),

@@ -3,23 +3,20 @@ package goniograph.pose;
 import goniograph.body.Freedom;
 import goniograph.body.Joint;
 import goniograph.body.JointAngles;
-import goniograph.body.JointLoad;
 import goniograph.body.Kinematics;
 import goniograph.body.Movement;
 import goniograph.body.Posture;
 import goniograph.body.Reading;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
-import goniograph.body.Statics;
 import goniograph.body.Vec;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.DoubleSupplier;
-import java.util.function.ToDoubleFunction;
 
 /** Reads the facts off solved bodies. */
 final class FactsMaker {
@@ -52,7 +49,7 @@ final class FactsMaker {
         bearing.marginCm(s, contacts, contact -> true),
         bearing.marginCm(s, contacts, contact -> !contact.part().ofArm()),
         feet(s, contacts),
-        loads(s, contacts),
+        new LoadFinder(pose, moment, contacts).loads(),
         moment.props().stream().flatMap(p -> p.length().stream()).map(pose.body()::cm).findFirst());
   }
 
@@ -62,46 +59,6 @@ final class FactsMaker {
       feet.put(side, measuring.foot(s, side, contacts));
     }
     return feet;
-  }
-
-  private static Loads loads(Skeleton s, List<Contact> contacts) {
-    boolean trunkFree =
-        contacts.stream()
-            .noneMatch(
-                c ->
-                    switch (c.part()) {
-                      case BACK, UPPER_BACK, FRONT, SIDE -> true;
-                      default -> false;
-                    });
-    boolean handsFree = contacts.stream().noneMatch(c -> c.part().ofArm());
-    boolean headFree = contacts.stream().noneMatch(c -> c.part() == Part.HEAD);
-    Optional<Double> neck = when(trunkFree && headFree, () -> JointLoad.neck(s));
-    return new Loads(
-        neck,
-        neck.map(nm -> Statics.muscleForce(nm, JointLoad.NECK_LEVER_ARM)),
-        when(trunkFree && handsFree, () -> JointLoad.lowBack(s, 0)),
-        free(contacts, side -> JointLoad.shoulder(s, side, 0), Part.HAND, Part.FINGERTIPS, Part.FOREARM, Part.ELBOW),
-        free(contacts, side -> JointLoad.hip(s, side), Part.FOOT, Part.HEEL, Part.TOES, Part.KNEE),
-        free(contacts, side -> JointLoad.knee(s, side), Part.FOOT, Part.HEEL, Part.TOES));
-  }
-
-  private static Optional<Double> when(boolean valid, DoubleSupplier moment) {
-    return valid ? Optional.of(moment.getAsDouble()) : Optional.empty();
-  }
-
-  private static Map<Side, Double> free(
-      List<Contact> contacts, ToDoubleFunction<Side> moment, Part... parts) {
-    Map<Side, Double> moments = new EnumMap<>(Side.class);
-    for (Side side : Side.values()) {
-      boolean touches =
-          contacts.stream()
-              .anyMatch(
-                  c -> List.of(parts).contains(c.part()) && c.side().equals(Optional.of(side)));
-      if (!touches) {
-        moments.put(side, moment.applyAsDouble(side));
-      }
-    }
-    return moments;
   }
 
   /** What the contacts made of what was typed. */
@@ -162,5 +119,17 @@ final class FactsMaker {
         .flatMap(c -> pose.support(c.target()).stream())
         .map(SupportWish::heightCm)
         .findFirst();
+  }
+
+  /** How far apart in height the feet stand over all key frames. */
+  Optional<Double> stepHeightCm() {
+    DoubleSummaryStatistics heights =
+        pose.frames().stream()
+            .flatMap(frame -> pose.contacts(frame).stream())
+            .filter(c -> c.part().ofFoot())
+            .mapToDouble(c -> pose.support(c.target()).map(SupportWish::heightCm).orElse(0.0))
+            .summaryStatistics();
+    double step = heights.getMax() - heights.getMin();
+    return step > 0 ? Optional.of(step) : Optional.empty();
   }
 }

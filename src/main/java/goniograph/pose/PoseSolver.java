@@ -138,7 +138,8 @@ public final class PoseSolver {
         facts(maker, motion, motionMoments),
         differences,
         maker.distances(keys.get(0).skeleton),
-        maker.seatHeightCm());
+        maker.seatHeightCm(),
+        maker.stepHeightCm());
   }
 
   private static List<MomentFacts> facts(

@@ -12,7 +12,7 @@ public enum ThingKind {
   BALL(20, new RoundBall()),
   TOWEL(26, new Towel()),
   STICK(100, new Stick()),
-  DUMBBELL(16, new Dumbbell()),
+  DUMBBELL(20, new Dumbbell()),
   CUSHION(38, new Padding(38)),
   PILLOW(55, new Padding(36)),
   BOTTLE(21, new Bottle());
