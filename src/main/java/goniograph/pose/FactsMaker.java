@@ -35,7 +35,7 @@ final class FactsMaker {
   MomentFacts moment(Moment moment, List<Contact> contacts) {
     Skeleton s = moment.skeleton();
     JointAngles angles = Reading.of(s, pose.base().turn());
-    Measuring.Depth deepest = measuring.deepest(s);
+    Depths.Depth deepest = new Depths(new Touch(room)).deepest(s, contacts);
     return new MomentFacts(
         moment.name(),
         angles,

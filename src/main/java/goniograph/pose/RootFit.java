@@ -197,7 +197,7 @@ final class RootFit {
       terms.add(
           s -> {
             double hips = -Outline.hips(s, DOWN) + Outline.COMPRESSION;
-            return HARD * Math.min(0, hips - touch.ground(s.pelvis().origin()));
+            return FIXED * Math.min(0, hips - touch.ground(s.pelvis().origin()));
           });
     }
   }
