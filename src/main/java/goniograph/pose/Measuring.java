@@ -27,12 +27,8 @@ final class Measuring {
   List<ContactMiss> misses(Skeleton s, List<Contact> contacts) {
     return contacts.stream()
         .filter(c -> c.manner() != Contact.Manner.HOLDING)
-        .map(c -> new ContactMiss(c, pose.body().cm(miss(s, c))))
+        .map(c -> new ContactMiss(c, pose.body().cm(gap(s, c)), pose.body().cm(slip(s, c))))
         .toList();
-  }
-
-  private double miss(Skeleton s, Contact contact) {
-    return Math.max(gap(s, contact), slip(s, contact));
   }
 
   private double gap(Skeleton s, Contact contact) {
