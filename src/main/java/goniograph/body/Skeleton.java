@@ -55,12 +55,7 @@ public record Skeleton(
   public Skeleton turned(Turn turn, Vec about, Vec way) {
     Frame to = new Frame(about.plus(way).minus(turn.apply(about)), turn);
     return new Skeleton(
-        body,
-        turned(pelvis, to),
-        turned(spine, to),
-        turned(left, to),
-        turned(right, to),
-        fingers);
+        body, turned(pelvis, to), turned(spine, to), turned(left, to), turned(right, to), fingers);
   }
 
   /** The skeleton with some joints of the spine placed anew; what hangs on them stays. */

@@ -101,7 +101,9 @@ public record Contact(
 
   private static String mirrored(String target) {
     return BODY.contains(target) && !target.equals(THIGHS)
-        ? target.startsWith("left ") ? "right " + target.substring(5) : "left " + target.substring(6)
+        ? target.startsWith("left ")
+            ? "right " + target.substring(5)
+            : "left " + target.substring(6)
         : target;
   }
 

@@ -55,8 +55,8 @@ public record SceneFacts(
   }
 
   /**
-   * When a moment is, in the pose file's words: {@code at `end`}, {@code between `start` and `via`};
-   * empty where nothing moves.
+   * When a moment is, in the pose file's words: {@code at `end`}, {@code between `start` and
+   * `via`}; empty where nothing moves.
    */
   public String when(MomentFacts moment) {
     if (keys.size() == 1) {

@@ -10,9 +10,9 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
 /**
- * Joint matrices against Apache Commons Math's Rotation class, with the intrinsic orders and signs of
- * the International Society of Biomechanics (Wu et al. 2002, 2005) as the method lists them: hip,
- * knee, ankle and spine about Z, X, Y; forearm about Z then Y; wrist about X, Z.
+ * Joint matrices against Apache Commons Math's Rotation class, with the intrinsic orders and signs
+ * of the International Society of Biomechanics (Wu et al. 2002, 2005) as the method lists them:
+ * hip, knee, ankle and spine about Z, X, Y; forearm about Z then Y; wrist about X, Z.
  */
 class RotationTest {
   private static final RotationConvention FRAMES = RotationConvention.FRAME_TRANSFORM;
@@ -90,8 +90,7 @@ class RotationTest {
     double f = Math.toRadians(a.get(Joint.SHOULDER, side, Movement.FLEXION));
     double b = Math.toRadians(a.get(Joint.SHOULDER, side, Movement.ABDUCTION));
     Vector3D arm =
-        new Vector3D(
-            Math.sin(f) * Math.cos(b), -Math.cos(f) * Math.cos(b), sg * Math.sin(b));
+        new Vector3D(Math.sin(f) * Math.cos(b), -Math.cos(f) * Math.cos(b), sg * Math.sin(b));
     double elevation = Math.toDegrees(Math.acos(-arm.getY()));
     double plane = Math.atan2(arm.getX(), sg * arm.getZ());
     double by = 90 * Math.max(0, Math.min(1, (elevation - 50) / 110)) * Math.cos(plane);

@@ -155,8 +155,7 @@ class ContactOptimiserTest {
                       .with(Joint.HIP, Side.LEFT, Movement.ROTATION, at[3])
                       .with(Joint.KNEE, Side.LEFT, Movement.FLEXION, at[4])
                       .with(Joint.KNEE, Side.RIGHT, Movement.FLEXION, at[5]);
-              Skeleton s =
-                  Kinematics.skeleton(Body.ADULT, Turn.NONE, angles, new Vec(0, at[0], 0));
+              Skeleton s = Kinematics.skeleton(Body.ADULT, Turn.NONE, angles, new Vec(0, at[0], 0));
               Vec ankle = Landmarks.ankle(s, Side.LEFT);
               double turn = (at[3] - 8) / 2000;
               return new double[] {
@@ -236,15 +235,16 @@ class ContactOptimiserTest {
     for (TrunkSection section : sections) {
       for (int degrees = 0; degrees < 360; degrees++) {
         double a = Math.toRadians(degrees);
-        Vec rim =
-            new Vec(section.halfDepth() * Math.cos(a), 0, section.halfWidth() * Math.sin(a));
+        Vec rim = new Vec(section.halfDepth() * Math.cos(a), 0, section.halfWidth() * Math.sin(a));
         lowest = Math.min(lowest, section.frame(s).point(section.centre().plus(rim)).y());
       }
     }
     return lowest;
   }
 
-  /** Knees on the mat, wrists as high as a flat palm has them, the trunk as near as may be to level. */
+  /**
+   * Knees on the mat, wrists as high as a flat palm has them, the trunk as near as may be to level.
+   */
   @Test
   void handsAndKnees() {
     PoseFile pose =

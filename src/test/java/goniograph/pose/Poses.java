@@ -29,15 +29,13 @@ final class Poses {
 
   /** A file of samples. */
   static List<PoseFile> samples(String name) {
-    return clean(
-        read(DiskFiles.at(Path.of("src/test/resources/goniograph/pose")), name + ".yaml"));
+    return clean(read(DiskFiles.at(Path.of("src/test/resources/goniograph/pose")), name + ".yaml"));
   }
 
   /** Every pose there is: the library's, the method's, one for each base, contact and support. */
   static List<PoseFile> all() {
     List<PoseFile> all = new ArrayList<>(library());
-    for (String name :
-        List.of("trial-poses", "base-postures", "contacts", "supports", "props")) {
+    for (String name : List.of("trial-poses", "base-postures", "contacts", "supports", "props")) {
       all.addAll(samples(name));
     }
     return all;

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The demo library's worked-out angles: those that its table of exercises marks with a star, because
- * contacts make them and nobody types them. Each comes out within 2 degrees, from typed angles that
- * are up to 10 degrees off.
+ * The demo library's worked-out angles: those that its table of exercises marks with a star,
+ * because contacts make them and nobody types them. Each comes out within 2 degrees, from typed
+ * angles that are up to 10 degrees off.
  */
 class StarredAnglesTest {
   private static final double WITHIN = 2;
@@ -61,9 +61,9 @@ class StarredAnglesTest {
   }
 
   /**
-   * The table's 50, 109 and 32 belong to a hip centre 10.3 cm above the bed: knee height .245 sin 50,
-   * less shin .246 cos 32, less ankle .039 leaves it .060 of the body. The body here lies with its
-   * hip centre 12.6 cm above the bed (pelvis half as deep as .068, .014 behind the hips, .008
+   * The table's 50, 109 and 32 belong to a hip centre 10.3 cm above the bed: knee height .245 sin
+   * 50, less shin .246 cos 32, less ankle .039 leaves it .060 of the body. The body here lies with
+   * its hip centre 12.6 cm above the bed (pelvis half as deep as .068, .014 behind the hips, .008
    * flattened). So hip and knee come out as in the table, and the shin's tilt some 4 degrees less.
    * Checked against plain trigonometry of the triangle of hip, knee and ankle.
    */
@@ -79,7 +79,8 @@ class StarredAnglesTest {
     double apart = Math.hypot(high, far);
     double knee =
         180 - Math.toDegrees(Math.acos((sq(.245) + sq(.246) - sq(apart)) / (2 * .245 * .246)));
-    double atHip = Math.toDegrees(Math.acos((sq(.245) + sq(apart) - sq(.246)) / (2 * .245 * apart)));
+    double atHip =
+        Math.toDegrees(Math.acos((sq(.245) + sq(apart) - sq(.246)) / (2 * .245 * apart)));
     double thigh = atHip - Math.toDegrees(Math.atan2(high, far));
     assertEquals(12.6, 170 * (hip.y() - 50 / 170.0), .3, "hip centre above the bed in cm");
     assertEquals(knee, knee(down, Side.RIGHT), .5);
@@ -132,9 +133,10 @@ class StarredAnglesTest {
   }
 
   /**
-   * The table's 80 is the angle of a thigh tipped back by 10 with a level shin. The shin is not quite
-   * level: at 50 of plantarflexion the toe tip (.096 ahead of the ankle, .0265 below, radius .0125)
-   * holds the ankle .049 of the body above the mat, the knee cap holds the knee .035 above it.
+   * The table's 80 is the angle of a thigh tipped back by 10 with a level shin. The shin is not
+   * quite level: at 50 of plantarflexion the toe tip (.096 ahead of the ankle, .0265 below, radius
+   * .0125) holds the ankle .049 of the body above the mat, the knee cap holds the knee .035 above
+   * it.
    */
   @Test
   void frontOfHipStretch() {

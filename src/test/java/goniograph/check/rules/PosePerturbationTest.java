@@ -24,9 +24,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every pose of the library and of the samples with every typed angle moved by up to 15 degrees, 500
- * times with fixed seeds. Each keeps the house's tolerances (contacts .5 cm, planted feet .1 cm, 1
- * cm below the floor) or carries the finding that says so; at least 60 of 100 keep them.
+ * Every pose of the library and of the samples with every typed angle moved by up to 15 degrees,
+ * 500 times with fixed seeds. Each keeps the house's tolerances (contacts .5 cm, planted feet .1
+ * cm, 1 cm below the floor) or carries the finding that says so; at least 60 of 100 keep them.
  */
 class PosePerturbationTest {
   private static final int TIMES = 500;
@@ -52,8 +52,7 @@ class PosePerturbationTest {
 
   private static boolean keeps(SceneFacts facts) {
     return facts.all().stream()
-        .allMatch(
-            m -> m.worstMissCm() <= .5 && m.slipCm() <= .1 && m.belowFloorCm() <= 1);
+        .allMatch(m -> m.worstMissCm() <= .5 && m.slipCm() <= .1 && m.belowFloorCm() <= 1);
   }
 
   private static List<Finding> findings(PoseFile pose, SceneFacts facts) {
