@@ -51,6 +51,11 @@ public final class BearingPatch {
     return List.of(hand.origin(), hand.point(.024, -.070, 0), hand.point(-.024, -.070, 0));
   }
 
+  /** The forearm, from elbow to wrist. */
+  public static List<Vec> forearm(Skeleton s, Side side) {
+    return List.of(Landmarks.elbow(s, side), Landmarks.wrist(s, side));
+  }
+
   /** The side to side width of trunk sections. */
   public static List<Vec> trunk(Skeleton s, List<TrunkSection> sections) {
     return sections.stream()

@@ -51,6 +51,24 @@ public record Skeleton(
         body, moved(pelvis, way), moved(spine, way), moved(left, way), moved(right, way), curl);
   }
 
+  /** The whole skeleton turned about a point, as one rigid thing. */
+  public Skeleton turned(Turn turn, Vec about) {
+    return new Skeleton(
+        body,
+        turned(pelvis, turn, about),
+        turned(spine, turn, about),
+        turned(left, turn, about),
+        turned(right, turn, about),
+        curl);
+  }
+
+  /** The skeleton with some joints of the spine placed anew; what hangs on them stays. */
+  public Skeleton with(Map<SpineJoint, Frame> joints) {
+    Map<SpineJoint, Frame> all = new EnumMap<>(spine);
+    all.putAll(joints);
+    return new Skeleton(body, pelvis, all, left, right, curl);
+  }
+
   /** The skeleton with some limb segments of one side placed anew. */
   public Skeleton with(Side side, Map<Limb, Frame> limbs) {
     Map<Limb, Frame> all = new EnumMap<>(side == Side.LEFT ? left : right);
@@ -74,6 +92,18 @@ public record Skeleton(
   private static <K extends Enum<K>> Map<K, Frame> moved(Map<K, Frame> frames, Vec way) {
     Map<K, Frame> all = new EnumMap<>(frames);
     all.replaceAll((key, frame) -> moved(frame, way));
+    return all;
+  }
+
+  private static Frame turned(Frame frame, Turn turn, Vec about) {
+    Vec origin = about.plus(turn.apply(frame.origin().minus(about)));
+    return new Frame(origin, turn.then(frame.axes()));
+  }
+
+  private static <K extends Enum<K>> Map<K, Frame> turned(
+      Map<K, Frame> frames, Turn turn, Vec about) {
+    Map<K, Frame> all = new EnumMap<>(frames);
+    all.replaceAll((key, frame) -> turned(frame, turn, about));
     return all;
   }
 }

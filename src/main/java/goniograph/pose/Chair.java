@@ -64,7 +64,8 @@ final class Chair implements Furniture {
       boxes.add(stand.box(-3, 0, 0, seat + BACK_FROM, inner, outer));
     }
     Map<String, List<Surface>> places = new LinkedHashMap<>();
-    places.put("back", List.of(stand.level(-3, 0, seat + BACK_TO, -HALF, HALF)));
+    Surface rest = stand.looking(0, seat + BACK_FROM, seat + BACK_TO, -HALF, HALF);
+    places.put("back", List.of(stand.level(-3, 0, seat + BACK_TO, -HALF, HALF), rest));
     if (site.wish().arms()) {
       List<Surface> rests = new ArrayList<>();
       for (int side : List.of(-1, 1)) {
@@ -78,7 +79,6 @@ final class Chair implements Furniture {
       places.put("arms", rests);
     }
     Surface level = stand.level(0, depth, seat, -HALF, HALF);
-    Surface rest = stand.looking(0, seat + BACK_FROM, seat + BACK_TO, -HALF, HALF);
     return site.placed(boxes, List.of(level, rest), places, near);
   }
 }

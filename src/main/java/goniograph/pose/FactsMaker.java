@@ -28,7 +28,7 @@ final class FactsMaker {
   FactsMaker(PoseFile pose, FrameSolver solver) {
     this.pose = pose;
     this.room = solver.room();
-    this.measuring = new Measuring(pose, room, solver.pins());
+    this.measuring = new Measuring(pose, new Touch(room), solver.pins());
     this.bearing = new Bearing(room);
   }
 
@@ -47,7 +47,7 @@ final class FactsMaker {
         deepest.cm(),
         deepest.part(),
         bearing.marginCm(s, contacts, contact -> true),
-        bearing.marginCm(s, contacts, contact -> !contact.part().ofHand()),
+        bearing.marginCm(s, contacts, contact -> !contact.part().ofArm()),
         feet(s, contacts),
         new LoadFinder(pose, moment, contacts).loads(),
         moment.props().stream().flatMap(p -> p.length().stream()).map(pose.body()::cm).findFirst());
@@ -90,7 +90,7 @@ final class FactsMaker {
             c ->
                 switch (freedom.joint()) {
                   case HIP, KNEE, ANKLE -> c.part().ofFoot() || c.part() == Part.KNEE;
-                  case SHOULDER, ELBOW, FOREARM, WRIST -> c.part().ofHand();
+                  case SHOULDER, ELBOW, FOREARM, WRIST -> c.part().ofArm();
                   default -> false;
                 });
   }

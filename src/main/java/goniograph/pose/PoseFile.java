@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.BasePosture;
 import goniograph.body.Body;
 import goniograph.body.JointAngles;
+import goniograph.body.Side;
 import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,7 +53,18 @@ public record PoseFile(
 
   /** A frame's angles: the base posture's, then the pose's, then its own; the last wins. */
   JointAngles angles(KeyFrame frame) {
-    return base.angles().over(TypedAngle.angles(typed)).over(TypedAngle.angles(frame.typed()));
+    return base.angles(kneeling())
+        .over(TypedAngle.angles(typed))
+        .over(TypedAngle.angles(frame.typed()));
+  }
+
+  /** The side that kneels, where one alone does. */
+  private Side kneeling() {
+    boolean right =
+        contacts.stream()
+            .filter(c -> c.part() == Part.KNEE)
+            .noneMatch(c -> c.side().equals(Optional.of(Side.LEFT)));
+    return right ? Side.RIGHT : Side.LEFT;
   }
 
   /** What an author typed for a frame: what a frame types hides what the pose typed. */

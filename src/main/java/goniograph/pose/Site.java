@@ -12,7 +12,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** Where one support of a pose shall stand: asks the body in the first key frame. */
@@ -70,6 +72,8 @@ record Site(PoseFile pose, Skeleton start, SupportWish wish) {
       case FOOT, HEEL, TOES -> Landmarks.ankle(s, side);
       case HAND, FINGERTIPS -> Landmarks.palm(s, side);
       case HIPS -> s.pelvis().origin();
+      case HEAD -> Landmarks.head(s);
+      case FOREARM, ELBOW -> Landmarks.elbow(s, side);
       default -> s.spine(SpineJoint.T5).origin();
     };
   }
@@ -98,22 +102,24 @@ record Site(PoseFile pose, Skeleton start, SupportWish wish) {
    * behind the back that touches it.
    */
   Stand upright() {
-    List<Side> hands = touchingSides(Part::ofHand);
     if (wish.distanceCm().isPresent()) {
       return beside();
     }
     if (where() == Where.BEHIND) {
       return at(backwards());
     }
-    return hands.isEmpty() ? beside() : at(farthestWrist(hands) + WRIST_TO_WALL);
+    OptionalDouble arms = DoubleStream.concat(wrists(), elbows()).max();
+    return arms.isPresent() ? at(arms.getAsDouble()) : beside();
   }
 
-  private double farthestWrist(List<Side> hands) {
-    Vec away = where().away();
-    return hands.stream()
-        .mapToDouble(side -> Landmarks.wrist(start, side).dot(away))
-        .max()
-        .orElse(0);
+  private DoubleStream wrists() {
+    return touchingSides(Part::ofHand).stream()
+        .mapToDouble(side -> Landmarks.wrist(start, side).dot(where().away()) + WRIST_TO_WALL);
+  }
+
+  private DoubleStream elbows() {
+    return touchingSides(Part::ofForearm).stream()
+        .mapToDouble(side -> Landmarks.elbow(start, side).dot(where().away()) + Touch.ELBOW);
   }
 
   /** The same with the near edge's middle level with the hands that touch it, unless typed. */
