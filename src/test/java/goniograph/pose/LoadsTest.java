@@ -77,9 +77,9 @@ class LoadsTest {
 
   @Test
   void whatBothHandsHoldIsShared() {
-    String ball =
-        WEIGHTS.replace("dumbbell: {mass: 2}", "ball: {mass: 2}").replace("dumbbell", "ball");
-    Loads shared = first(solve(ball)).loads();
+    String stick =
+        WEIGHTS.replace("dumbbell: {mass: 2}", "stick: {mass: 2}").replace("dumbbell", "stick");
+    Loads shared = first(solve(stick)).loads();
     Loads each = first(solve(WEIGHTS)).loads();
     assertEquals(
         each.under(Load.mass(1)).shoulder().getOrDefault(Side.LEFT, Double.NaN),
