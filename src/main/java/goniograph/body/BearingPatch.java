@@ -71,6 +71,21 @@ public final class BearingPatch {
         .toList();
   }
 
+  /** Half the front to back width of the trunk, and the leg that lies below. */
+  public static List<Vec> side(Skeleton s) {
+    List<Vec> points = new ArrayList<>();
+    for (TrunkSection section : TrunkSection.ALL) {
+      Vec half = new Vec(section.halfDepth() / 2, 0, 0);
+      points.add(section.frame(s).point(section.centre().plus(half)));
+      points.add(section.frame(s).point(section.centre().minus(half)));
+    }
+    boolean left = Landmarks.hip(s, Side.LEFT).y() < Landmarks.hip(s, Side.RIGHT).y();
+    Side below = left ? Side.LEFT : Side.RIGHT;
+    points.add(Landmarks.knee(s, below));
+    points.add(Landmarks.ankle(s, below));
+    return points;
+  }
+
   private static List<Vec> across(Frame frame, double x, double y, double half) {
     return List.of(frame.point(x, y, -half), frame.point(x, y, half));
   }

@@ -27,11 +27,12 @@ final class Framing {
   private final Scene scene;
   private final FigureOptions options;
   private final Camera camera;
-  private final Bodies bodies = new Bodies();
+  private final Bodies bodies;
 
   Framing(Scene scene, FigureOptions options) {
     this.scene = scene;
     this.options = options;
+    this.bodies = new Bodies(options.person());
     this.camera = options.otherSide() ? turned(scene.camera()) : scene.camera();
   }
 

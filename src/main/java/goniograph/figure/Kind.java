@@ -13,6 +13,7 @@ enum Kind {
   SHANK,
   FOOT,
   SUPPORT,
+  WHEEL,
   /** A thing that is held. */
   PROP,
   /** A band once round a part of the body, over it. */
@@ -26,11 +27,11 @@ enum Kind {
       case HAND -> Optional.of(FOREARM);
       case SHANK -> Optional.of(THIGH);
       case FOOT -> Optional.of(SHANK);
-      case TRUNK, SUPPORT, PROP, GRIP -> Optional.empty();
+      case TRUNK, SUPPORT, WHEEL, PROP, GRIP -> Optional.empty();
     };
   }
 
   boolean ofBody() {
-    return this != SUPPORT && this != PROP && this != GRIP;
+    return this != SUPPORT && this != WHEEL && this != PROP && this != GRIP;
   }
 }

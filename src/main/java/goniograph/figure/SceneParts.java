@@ -23,7 +23,7 @@ final class SceneParts {
   private final Bodies bodies;
 
   SceneParts(Projection paper, Scene scene) {
-    this(paper, scene, new Bodies());
+    this(paper, scene, new Bodies(Person.ADULT));
   }
 
   /**
@@ -38,6 +38,7 @@ final class SceneParts {
   /** Body, supports and props; the moving parts told apart where {@code marked}. */
   List<Part> of(Moment moment, boolean marked) {
     List<Part> parts = new ArrayList<>(supports());
+    parts.addAll(wheels());
     props(moment).forEach(parts::add);
     for (Part part : body(moment.skeleton())) {
       parts.add(told(part, moment.skeleton(), marked));
@@ -56,6 +57,18 @@ final class SceneParts {
     for (int group = 0; group < scene.supports().size(); group++) {
       for (Box box : scene.supports().get(group).boxes()) {
         parts.add(new BoxShape(paper, box).part(group, parts.size()));
+      }
+    }
+    return parts;
+  }
+
+  private List<Part> wheels() {
+    List<Part> parts = new ArrayList<>();
+    for (int group = 0; group < scene.supports().size(); group++) {
+      if (scene.supports().get(group).kind().equals(Wheelchair.KIND)) {
+        for (Wheelchair.Wheel wheel : Wheelchair.wheels(scene.supports().get(group))) {
+          parts.add(new WheelShape(paper, wheel).part(group, parts.size()));
+        }
       }
     }
     return parts;

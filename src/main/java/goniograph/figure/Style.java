@@ -46,6 +46,7 @@ public enum Style {
       case SUPPORT_TOP -> Colours.SUPPORT_TOP;
       case SUPPORT_SIDE -> Colours.SUPPORT_SIDE;
       case BAND -> Colours.ACCENT;
+      case CLOTH -> Colours.CLOTH;
     };
   }
 

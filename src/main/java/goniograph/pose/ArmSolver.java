@@ -16,7 +16,7 @@ import java.util.Map;
 /** Bends an arm until its hand, its elbow or its forearm lies where its contact wants it. */
 final class ArmSolver {
   /** The shoulder rises with the arm, which moves the arm again; so many rounds settle it. */
-  private static final int ROUNDS = 10;
+  private static final int ROUNDS = 20;
 
   private ArmSolver() {}
 
@@ -54,16 +54,30 @@ final class ArmSolver {
         .above(ground + Touch.ELBOW, s.spine(SpineJoint.T2).axes().z().times(side.sign()));
   }
 
-  /** The upper arm turned until the elbow's centre is so far out of a face; the rest keeps on. */
-  static Skeleton elbowOn(Skeleton s, Side side, Surface face, double out) {
+  /**
+   * The upper arm turned until the elbow's centre is so far out of a face, over the face; the rest
+   * of the arm keeps on.
+   */
+  static Skeleton elbowOn(Skeleton s, Side side, Surface face, double out, double inset) {
     Vec was = Landmarks.elbow(s, side).minus(Landmarks.shoulder(s, side));
     Vec centre = Landmarks.shoulder(s, side);
-    Vec elbow = Touch.swung(centre, centre.plus(was), face, out);
+    Vec elbow = over(centre, was, face, out, inset);
     for (int i = 0; i < ROUNDS; i++) {
       centre = Kinematics.shoulderCentre(s, side, elbow.minus(centre));
-      elbow = Touch.swung(centre, centre.plus(was), face, out);
+      elbow = over(centre, was, face, out, inset);
     }
     return turned(s, side, Turn.between(was, elbow.minus(centre)), centre);
+  }
+
+  private static Vec over(Vec centre, Vec way, Surface face, double out, double inset) {
+    Vec typed = Touch.swung(centre, centre.plus(way), face, out);
+    Vec foot = Touch.foot(face, typed);
+    Vec nearest = Touch.place(face, foot, inset);
+    if (nearest.minus(foot).length() < 1e-9) {
+      return typed;
+    }
+    Vec towards = nearest.plus(face.normal().times(out)).minus(centre).unit();
+    return Touch.swung(centre, centre.plus(towards.times(way.length())), face, out);
   }
 
   private static Skeleton turned(Skeleton s, Side side, Turn turn, Vec shoulder) {

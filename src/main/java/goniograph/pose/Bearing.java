@@ -55,7 +55,8 @@ final class Bearing {
       case HEAD -> List.of(Landmarks.head(s));
       case HIPS -> upright(s) ? BearingPatch.seat(s) : hips(s);
       case UPPER_BACK -> BearingPatch.trunk(s, Outline.upperBack());
-      case BACK, FRONT, SIDE -> BearingPatch.trunk(s, TrunkSection.ALL);
+      case BACK, FRONT -> BearingPatch.trunk(s, TrunkSection.ALL);
+      case SIDE -> BearingPatch.side(s);
     };
   }
 

@@ -1,22 +1,19 @@
 package goniograph.pose;
 
+import goniograph.body.Frame;
 import goniograph.body.Landmarks;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
-import goniograph.body.Toes;
+import goniograph.body.Turn;
 import goniograph.body.Vec;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Lifts hands, elbows and feet that touch nothing out of what is below the body. */
 final class Clearance {
   private static final int ROUNDS = 6;
-
-  /** The rounded toe tip in the frame of the toes, and its radius. */
-  private static final Vec TOE = new Vec(.096, -.0265, 0);
-
-  private static final double TOE_RADIUS = .0125;
 
   private final Touch touch;
 
@@ -24,13 +21,21 @@ final class Clearance {
     this.touch = touch;
   }
 
+  /** Arms, then feet. */
   Skeleton clear(Skeleton s, List<Contact> contacts) {
     Skeleton body = s;
     for (Side side : Side.values()) {
-      if (Touch.of(contacts, side, Part.HAND, Part.FINGERTIPS, Part.FOREARM, Part.ELBOW)
-          .isEmpty()) {
-        body = arm(body, side);
-      }
+      boolean lies = !Touch.of(contacts, side, Part.FOREARM).isEmpty();
+      boolean held = !Touch.of(contacts, side, Part.HAND, Part.FINGERTIPS, Part.ELBOW).isEmpty();
+      body = held ? body : lies ? hand(body, side) : arm(body, side);
+    }
+    return feet(body, contacts);
+  }
+
+  /** Feet alone. */
+  Skeleton feet(Skeleton s, List<Contact> contacts) {
+    Skeleton body = s;
+    for (Side side : Side.values()) {
       if (Touch.of(contacts, side, Part.FOOT, Part.HEEL, Part.TOES).isEmpty()) {
         body = foot(body, side, !Touch.of(contacts, side, Part.KNEE).isEmpty());
       }
@@ -38,11 +43,21 @@ final class Clearance {
     return body;
   }
 
+  /** The hand of a lying forearm straightened along what it would sink into. */
+  private Skeleton hand(Skeleton s, Side side) {
+    if (handDepth(s, side) <= 0) {
+      return s;
+    }
+    Frame hand = s.limb(Limb.HAND, side);
+    Vec fingers = hand.axes().y().times(-1);
+    Turn up = Turn.between(fingers, Hands.along(fingers, Vec.UP));
+    Frame straight = new Frame(hand.origin(), up.then(hand.axes()));
+    return s.withCurl(side, 0).with(side, Map.of(Limb.HAND, straight));
+  }
+
   private Skeleton arm(Skeleton s, Side side) {
     Skeleton body = s;
-    for (int i = 0;
-        i < ROUNDS && Math.max(handDepth(body, side), elbowDepth(body, side)) > 0;
-        i++) {
+    for (int i = 0; i < ROUNDS && Math.max(handDepth(body, side), elbowDepth(body, side)) > 0; i++) {
       Vec up = Vec.UP.times(Math.max(0, handDepth(body, side) + 1e-4));
       Vec wrist = Landmarks.wrist(body, side).plus(up);
       double ground = touch.ground(Landmarks.elbow(body, side));
@@ -84,10 +99,13 @@ final class Clearance {
 
   /** The height of what is lowest of a foot: heel, ball or toes. */
   static double lowestOfFoot(Skeleton s, Side side) {
-    double toe = Toes.frame(s, side).point(TOE).y() - TOE_RADIUS;
     return Stream.of(
-            LegSolver.heelPoint(s, side), LegSolver.ballPoint(s, side), Landmarks.toe(s, side))
+            LegSolver.heelPoint(s, side),
+            LegSolver.ballPoint(s, side),
+            LegSolver.toePoint(s, side),
+            Landmarks.toe(s, side))
         .mapToDouble(Vec::y)
-        .reduce(toe, Math::min);
+        .min()
+        .orElse(0);
   }
 }

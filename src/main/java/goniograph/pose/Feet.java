@@ -17,6 +17,9 @@ final class Feet {
 
   private static final double CLOSE = 1e-4;
 
+  /** A leg that is straight. */
+  private static final double STRAIGHT = (Lengths.THIGH + Lengths.SHANK) * (1 - 1e-8);
+
   /** How far apart the ankles are of feet that lie on one another. */
   static final double STACKED = .045;
 
@@ -49,7 +52,9 @@ final class Feet {
     Skeleton body = carried ? s.moved(Vec.UP.times(rise(s, feet))) : s;
     Planted planted = carried ? settled(body, feet) : all(body, feet);
     Skeleton stands =
-        carried && balance && !feet.isEmpty() ? balanced(planted.skeleton, feet) : planted.skeleton;
+        carried && balance && !feet.isEmpty()
+            ? balanced(planted.skeleton, feet)
+            : planted.skeleton;
     return kneeling(stands, contacts);
   }
 
@@ -89,28 +94,36 @@ final class Feet {
 
   /**
    * How far the body rises so that one leg is as long as typed, from its hip to where its foot is
-   * planted, and none is shorter than typed.
+   * planted, and none is shorter than typed; not so far that a leg is too short.
    */
   private double rise(Skeleton s, List<Contact> feet) {
-    return feet.stream()
-        .filter(c -> c.part() != Part.HEEL && c.manner() != Contact.Manner.SLIDES_ON)
-        .filter(c -> touch.face(c).filter(Surface::level).isPresent())
-        .mapToDouble(c -> rise(s, c))
-        .max()
-        .orElse(0);
+    List<Contact> standing =
+        feet.stream()
+            .filter(c -> c.part() != Part.HEEL && c.manner() != Contact.Manner.SLIDES_ON)
+            .filter(c -> touch.face(c).filter(Surface::level).isPresent())
+            .toList();
+    double typed = standing.stream().mapToDouble(c -> rise(s, c, typed(s, c))).max().orElse(0);
+    return standing.stream()
+        .filter(c -> c.part() == Part.FOOT)
+        .mapToDouble(c -> rise(s, c, STRAIGHT))
+        .reduce(typed, Math::min);
   }
 
-  /** From the hip to the ankle, or to the middle of the ball of a leg that stands on its ball. */
-  private double rise(Skeleton s, Contact contact) {
-    boolean tiptoe = contact.part() == Part.TOES;
+  /** From the hip to what a leg stands on: its ankle, or the middle of its ball. */
+  private static double typed(Skeleton s, Contact c) {
+    Vec hip = Landmarks.hip(s, side(c));
+    Vec end = c.part() == Part.TOES ? LegSolver.ball(s, side(c)) : Landmarks.ankle(s, side(c));
+    return end.minus(hip).length();
+  }
+
+  /** How far the body rises so that a leg is so long, from its hip to where its foot is planted. */
+  private double rise(Skeleton s, Contact contact, double length) {
     Vec hip = Landmarks.hip(s, side(contact));
-    Vec end = tiptoe ? LegSolver.ball(s, side(contact)) : Landmarks.ankle(s, side(contact));
-    double typed = end.minus(hip).length();
     Vec way = pin(s, contact).point().minus(hip);
     double across = way.x() * way.x() + way.z() * way.z();
     double top = touch.face(contact).orElseThrow().high().y();
-    double high = top + (tiptoe ? LegSolver.BALL_RADIUS : Lengths.ANKLE);
-    return high + Math.sqrt(Math.max(0, typed * typed - across)) - hip.y();
+    double end = contact.part() == Part.TOES ? LegSolver.BALL_RADIUS : Lengths.ANKLE;
+    return top + end + Math.sqrt(Math.max(0, length * length - across)) - hip.y();
   }
 
   private Pins.Pin pin(Skeleton s, Contact contact) {

@@ -14,6 +14,9 @@ final class Forearms {
   /** How far the wrist lies deeper than the elbow when both touch. */
   private static final double SLOPE = (Touch.ELBOW - Touch.WRIST) / Lengths.FOREARM;
 
+  /** How far an elbow keeps from an edge. */
+  static final double INSET = .02;
+
   private final Touch touch;
 
   Forearms(Touch touch) {
@@ -37,7 +40,7 @@ final class Forearms {
   }
 
   private static Skeleton lay(Skeleton s, Part part, Side side, Surface face) {
-    Skeleton on = ArmSolver.elbowOn(s, side, face, Touch.ELBOW);
+    Skeleton on = ArmSolver.elbowOn(s, side, face, Touch.ELBOW, INSET);
     return part == Part.ELBOW
         ? on
         : ArmSolver.forearmAlong(on, side, along(on, side, face.normal()));

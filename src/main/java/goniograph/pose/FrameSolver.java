@@ -31,7 +31,8 @@ final class FrameSolver {
     Touch below = new Touch(first ? Room.around(pose, typed) : room());
     Skeleton bent =
         skeleton(SpineSolver.lying(pose.body(), pose.base().turn(), angles, contacts, below));
-    Skeleton planted = planted(root.place(bent, contacts, below, first), contacts, below);
+    Skeleton placed = root.place(bent, contacts, below, first);
+    Skeleton planted = planted(new Clearance(below).feet(placed, contacts), contacts, below);
     if (first) {
       room = Room.around(pose, planted);
     }

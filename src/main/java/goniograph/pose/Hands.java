@@ -78,7 +78,9 @@ final class Hands {
     boolean tips = contact.part() == Part.FINGERTIPS;
     Skeleton shaped = s.withCurl(side, tips ? TIP_CURL : 0);
     Goal goal =
-        tips ? onTips(shaped, side, face.get(), contact) : flat(shaped, side, face.get(), contact);
+        tips
+            ? onTips(shaped, side, face.get(), contact)
+            : flat(shaped, side, face.get(), contact);
     return reach(shaped, side, goal);
   }
 
@@ -91,9 +93,15 @@ final class Hands {
   private Skeleton flattened(Skeleton s, Side side, Contact contact) {
     return touch
         .face(s, contact)
-        .map(face -> axes(fingers(s, side, face), face.normal(), side))
+        .map(face -> axes(down(fingers(s, side, face), face.normal()), face.normal(), side))
         .map(axes -> ArmSolver.handTurned(s.withCurl(side, 0), side, axes))
         .orElse(s);
+  }
+
+  /** From the wrist of a lying forearm down to the palm. */
+  private static Vec down(Vec fingers, Vec normal) {
+    double slope = (Touch.WRIST - HALF_PALM) / Lengths.PALM;
+    return fingers.times(Math.sqrt(1 - slope * slope)).minus(normal.times(slope));
   }
 
   /**
@@ -144,7 +152,8 @@ final class Hands {
    * Where the palm is as typed: on a level face ahead of the wrist, which bends; of a hand that
    * slides, as far from the shoulder as typed.
    */
-  private static Vec typedPalm(Skeleton s, Side side, Surface face, Contact contact, Vec fingers) {
+  private static Vec typedPalm(
+      Skeleton s, Side side, Surface face, Contact contact, Vec fingers) {
     Vec wrist = Landmarks.wrist(s, side);
     Vec ahead = fingers.times(Lengths.PALM);
     if (contact.manner() == Contact.Manner.SLIDES_ON) {

@@ -6,6 +6,7 @@ import goniograph.body.Lengths;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
+import goniograph.body.Toes;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
 import java.util.EnumMap;
@@ -21,6 +22,11 @@ final class LegSolver {
 
   private static final Vec BALL = new Vec(Lengths.BALL, -.023, 0);
   private static final double HEEL_RADIUS = Lengths.ANKLE + HEEL.y();
+
+  /** The rounded toe tip, which touches where the sole does not face down. */
+  private static final Vec TOE = new Vec(.096, -.0265, 0);
+
+  private static final double TOE_RADIUS = .0125;
 
   /** How high the middle of the ball stands over what it bears on. */
   static final double BALL_RADIUS = Lengths.ANKLE + BALL.y();
@@ -50,13 +56,13 @@ final class LegSolver {
    */
   static Bent onBall(Skeleton s, Side side, Vec point, Vec normal) {
     Vec hip = Landmarks.hip(s, side);
-    Vec middle = point.plus(normal.times(BALL_RADIUS));
-    Vec from = ball(s, side).minus(hip);
+    Vec middle = point.plus(normal.times(onTip(s, side) ? TOE_RADIUS : BALL_RADIUS));
+    Vec from = s.limb(Limb.FOOT, side).point(onTip(s, side) ? TOE : BALL).minus(hip);
     Vec to = middle.minus(hip);
     double miss = Math.abs(from.length() - to.length());
     return miss < 1e-4
         ? new Bent(swung(s, side, Turn.between(from, to)), miss)
-        : tip(s, side, middle, BALL);
+        : tip(s, side, middle, onTip(s, side) ? TOE : BALL);
   }
 
   /** The whole leg turned about its hip. */
@@ -79,6 +85,21 @@ final class LegSolver {
   /** Where the ball touches what is below it. */
   static Vec ballPoint(Skeleton s, Side side) {
     return ball(s, side).minus(Vec.UP.times(BALL_RADIUS));
+  }
+
+  /** Where ball or toes touch what is below them. */
+  static Vec toesPoint(Skeleton s, Side side) {
+    return onTip(s, side) ? toePoint(s, side) : ballPoint(s, side);
+  }
+
+  /** Where the toe tip touches what is below it, bent up where the floor asks it. */
+  static Vec toePoint(Skeleton s, Side side) {
+    return Toes.frame(s, side).point(TOE).minus(Vec.UP.times(TOE_RADIUS));
+  }
+
+  /** True for a foot of someone lying on the front, or kneeling: its sole does not face down. */
+  private static boolean onTip(Skeleton s, Side side) {
+    return s.limb(Limb.FOOT, side).axes().y().y() < .2;
   }
 
   /** The middle of the rounded ball. */
@@ -137,7 +158,9 @@ final class LegSolver {
 
   /** As {@link #heelSliding}, the ball of the foot. */
   static Bent ballSliding(Skeleton s, Side side, Surface face) {
-    return sliding(s, side, face, BALL, BALL_RADIUS);
+    return onTip(s, side)
+        ? sliding(s, side, face, TOE, TOE_RADIUS)
+        : sliding(s, side, face, BALL, BALL_RADIUS);
   }
 
   private static Bent sliding(Skeleton s, Side side, Surface face, Vec middle, double radius) {

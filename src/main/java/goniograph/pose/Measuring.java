@@ -58,19 +58,18 @@ final class Measuring {
       case HAND, FINGERTIPS -> hand(s, side, contact, face);
       case FOREARM ->
           Math.max(
-              off(Landmarks.elbow(s, side), face, contact, Touch.ELBOW),
-              off(Landmarks.wrist(s, side), face, contact, Touch.WRIST));
-      case ELBOW -> off(Landmarks.elbow(s, side), face, contact, Touch.ELBOW);
+              off(Landmarks.elbow(s, side), face, Touch.ELBOW),
+              off(Landmarks.wrist(s, side), face, Touch.WRIST));
+      case ELBOW -> off(Landmarks.elbow(s, side), face, Touch.ELBOW);
       default -> Math.abs(Touch.gap(s, contact, face));
     };
   }
 
   /** How far a point is from where it is so far out of a face, beyond its edges too. */
-  private static double off(Vec point, Surface face, Contact contact, double radius) {
+  private static double off(Vec point, Surface face, double radius) {
     double out = Math.abs(Touch.out(face, point) - radius);
     Vec foot = Touch.foot(face, point);
-    boolean thigh = contact.target().equals(Contact.THIGHS);
-    return thigh ? out : Math.max(out, foot.minus(face.nearest(foot, 0)).length());
+    return Math.max(out, foot.minus(Touch.place(face, foot, 0)).length());
   }
 
   /** A kneeling foot touches with what is lowest; else the sole, the heel or the ball does. */
@@ -79,7 +78,7 @@ final class Measuring {
       case HEEL -> Math.abs(Touch.out(face, LegSolver.heelPoint(s, side)));
       case TOES ->
           Math.min(
-              Math.abs(Touch.out(face, LegSolver.ballPoint(s, side))),
+              Math.abs(Touch.out(face, LegSolver.toesPoint(s, side))),
               Math.abs(Clearance.lowestOfFoot(s, side) - face.high().y()));
       default -> farthest(BearingPatch.sole(s, side), face);
     };

@@ -11,12 +11,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 
 /**
- * Shifts, pitches and rolls the whole body until all contacts that compete for it are met as well
- * as may be, by damped least squares. What carries the body counts most; arms and legs that can
- * bend count as much as they would have to leave their typed angles; the typed trunk counts a
- * little.
+ * Shifts, pitches and rolls the whole body until all contacts that compete for it are met as well as
+ * may be, by damped least squares. What carries the body counts most; arms and legs that can bend
+ * count as much as they would have to leave their typed angles; the typed trunk counts a little.
  *
  * <p>The trunk may pitch where nothing says how the pelvis lies: on hands and knees, leaning on a
  * table, lying on a side, and lying on the upper back with planted feet. Then the hips keep their
@@ -29,6 +29,10 @@ final class RootFit {
   private static final double LEG = 10;
   private static final double ARM = 1;
   private static final double PINNED = .3;
+
+  /** The part of an arm's length that it readily reaches. */
+  private static final double REACH = .97;
+
   private static final double PLACE = .02;
   private static final double TURN = .15;
   private static final double FIXED = 1000;
@@ -61,27 +65,33 @@ final class RootFit {
     carrying.forEach(c -> carrier(c, terms));
     double pitch = pitches(s, contacts, carrying) ? TURN : FIXED;
     double roll = base == BasePosture.HANDS_AND_KNEES ? TURN : FIXED;
-    double[] q = LeastSquares.solve(5, at -> residuals(at, s, terms, pitch, roll));
-    return moved(s, q);
+    UnaryOperator<Skeleton> settled = body -> RootPlacer.settled(body, carrying, pins, touch);
+    double[] q = LeastSquares.solve(4, at -> residuals(at, s, terms, settled, pitch, roll));
+    return settled.apply(moved(s, q));
   }
 
   private static double[] residuals(
-      double[] q, Skeleton s, List<ToDoubleFunction<Skeleton>> terms, double pitch, double roll) {
-    Skeleton body = moved(s, q);
+      double[] q,
+      Skeleton s,
+      List<ToDoubleFunction<Skeleton>> terms,
+      UnaryOperator<Skeleton> settled,
+      double pitch,
+      double roll) {
+    Skeleton body = settled.apply(moved(s, q));
     double[] r = new double[terms.size() + 4];
     for (int i = 0; i < terms.size(); i++) {
       r[i] = terms.get(i).applyAsDouble(body);
     }
     r[terms.size()] = PLACE * q[0];
-    r[terms.size() + 1] = PLACE * q[2];
-    r[terms.size() + 2] = pitch * q[3];
-    r[terms.size() + 3] = roll * q[4];
+    r[terms.size() + 1] = PLACE * q[1];
+    r[terms.size() + 2] = pitch * q[2];
+    r[terms.size() + 3] = roll * q[3];
     return r;
   }
 
   private static Skeleton moved(Skeleton s, double[] q) {
-    Turn turn = Turn.aboutX(Math.toDegrees(q[4])).then(Turn.aboutZ(Math.toDegrees(q[3])));
-    return s.turned(turn, s.pelvis().origin()).moved(new Vec(q[0], q[1], q[2]));
+    Turn turn = Turn.aboutX(Math.toDegrees(q[3])).then(Turn.aboutZ(Math.toDegrees(q[2])));
+    return s.turned(turn, s.pelvis().origin()).moved(new Vec(q[0], 0, q[1]));
   }
 
   /** What carriers want: to touch, and to stay; planted feet bend their legs to stay. */
@@ -136,11 +146,24 @@ final class RootFit {
     boolean wall = c.part().ofForearm() && touch.upright(c) && !first;
     if (c.part().ofArm() && (wall || leans(s, carrying)) && touch.face(s, c).isPresent()) {
       Surface face = touch.face(s, c).orElseThrow();
+      if (base == BasePosture.LEANING) {
+        terms.add(b -> ARM * Math.max(0, tooFar(b, c, face)));
+        return;
+      }
       terms.add(b -> ARM * (Touch.out(face, Touch.rest(b, c)) - Touch.height(c.part())));
       if (!wall) {
         pins.find(c).ifPresent(pin -> restsAt(c, pin, terms));
       }
     }
+  }
+
+  /** How much too far a shoulder is from the nearest place of a face for its arm to touch it. */
+  private static double tooFar(Skeleton s, Contact c, Surface face) {
+    double arm = Lengths.UPPER_ARM + (c.part().ofHand() ? Lengths.FOREARM : 0);
+    Vec shoulder = Landmarks.shoulder(s, c.side().orElse(Side.RIGHT));
+    Vec place = face.nearest(Touch.foot(face, shoulder), Forearms.INSET);
+    Vec rest = place.plus(face.normal().times(Touch.height(c.part())));
+    return rest.minus(shoulder).length() - REACH * arm;
   }
 
   private static void restsAt(Contact c, Pins.Pin pin, List<ToDoubleFunction<Skeleton>> terms) {
@@ -156,9 +179,7 @@ final class RootFit {
     return base == BasePosture.LEANING || kneels && s.pelvis().axes().y().y() < .7;
   }
 
-  /**
-   * A planted foot pulls at the knee of a hip that keeps its angle; hips keep off what is below.
-   */
+  /** A planted foot pulls at the knee of a hip that keeps its angle; hips keep off what is below. */
   private void leg(
       Contact c,
       List<Contact> contacts,
@@ -183,6 +204,8 @@ final class RootFit {
   }
 
   private boolean pitches(Skeleton s, List<Contact> contacts, List<Contact> carrying) {
-    return leans(s, carrying) || bridges(contacts, carrying) || carrying.get(0).part() == Part.SIDE;
+    return leans(s, carrying)
+        || bridges(contacts, carrying)
+        || carrying.get(0).part() == Part.SIDE;
   }
 }

@@ -41,10 +41,8 @@ final class RootPlacer {
       return s.moved(Vec.UP.times(-lowest));
     }
     List<Contact> carrying = carrying(carrier.get(), contacts, touch);
-    double up = carrying.stream().mapToDouble(c -> -touch.gap(s, c)).max().orElse(0);
-    Skeleton anchored = anchored(s.moved(Vec.UP.times(up)), carrying);
-    Skeleton fitted =
-        new RootFit(pose.base(), pins, touch, first).fit(anchored, contacts, carrying);
+    Skeleton settled = anchored(settled(s, carrying, pins, touch), carrying, pins);
+    Skeleton fitted = new RootFit(pose.base(), pins, touch, first).fit(settled, contacts, carrying);
     carrying.forEach(c -> pins.keep(c, Touch.anchor(fitted, c), Touch.heading(fitted, c)));
     return fitted;
   }
@@ -56,13 +54,23 @@ final class RootPlacer {
         .toList();
   }
 
-  private Skeleton anchored(Skeleton s, List<Contact> carrying) {
-    Vec way =
+  /**
+   * The body at the height at which the highest carrier touches; on trunk or knees also where they
+   * were before, while feet stay by bending their legs.
+   */
+  static Skeleton settled(Skeleton s, List<Contact> carrying, Pins pins, Touch touch) {
+    double up = carrying.stream().mapToDouble(c -> -touch.gap(s, c)).max().orElse(0);
+    Skeleton lifted = s.moved(Vec.UP.times(up));
+    boolean stands = carrying.get(0).part() == Part.FOOT;
+    return stands ? lifted : anchored(lifted, carrying, pins);
+  }
+
+  private static Skeleton anchored(Skeleton s, List<Contact> carrying, Pins pins) {
+    List<Vec> ways =
         carrying.stream()
-            .map(c -> pins.find(c).map(pin -> pin.point().minus(Touch.anchor(s, c))))
-            .map(found -> found.orElse(Vec.ZERO))
-            .reduce(Vec.ZERO, Vec::plus)
-            .times(1.0 / carrying.size());
+            .flatMap(c -> pins.find(c).map(pin -> pin.point().minus(Touch.anchor(s, c))).stream())
+            .toList();
+    Vec way = ways.stream().reduce(Vec.ZERO, Vec::plus).times(1.0 / Math.max(1, ways.size()));
     return s.moved(new Vec(way.x(), 0, way.z()));
   }
 }

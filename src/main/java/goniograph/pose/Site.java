@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.BasePosture;
 import goniograph.body.Body;
 import goniograph.body.Landmarks;
+import goniograph.body.Lengths;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -21,6 +23,10 @@ import java.util.stream.Stream;
 record Site(PoseFile pose, Skeleton start, SupportWish wish) {
   private static final double USUAL_GAP_CM = 15;
   private static final double LAP_GAP_CM = 6;
+
+  /** How far a table reaches back under the wrists and elbows that lean on it. */
+  private static final double UNDER_ARMS_CM = 10;
+
   private static final double WRIST_TO_WALL = .006;
 
   Body body() {
@@ -108,8 +114,14 @@ record Site(PoseFile pose, Skeleton start, SupportWish wish) {
     if (where() == Where.BEHIND) {
       return at(backwards());
     }
-    OptionalDouble arms = DoubleStream.concat(wrists(), elbows()).max();
-    return arms.isPresent() ? at(arms.getAsDouble()) : beside();
+    OptionalDouble touching =
+        Stream.of(wrists(), elbows(), soles()).flatMapToDouble(Function.identity()).max();
+    return touching.isPresent() ? at(touching.getAsDouble()) : beside();
+  }
+
+  private DoubleStream soles() {
+    return touchingSides(part -> part == Part.FOOT).stream()
+        .mapToDouble(side -> Landmarks.ankle(start, side).dot(where().away()) + Lengths.ANKLE);
   }
 
   private DoubleStream wrists() {
@@ -154,8 +166,16 @@ record Site(PoseFile pose, Skeleton start, SupportWish wish) {
     return new Stand(body(), new Vec(heel - f(3), 0, usual.origin().z()), usual.ahead());
   }
 
-  /** Before the trunk, over the thighs of who sits; else as {@link #beside}. */
+  /**
+   * Before the trunk, over the thighs of who sits; under the arms of who leans on it; else as
+   * {@link #beside}.
+   */
   Stand overLap() {
+    OptionalDouble arms = Stream.of(wrists(), elbows()).flatMapToDouble(Function.identity()).min();
+    boolean leans = pose.base() == BasePosture.LEANING && arms.isPresent();
+    if (leans && wish.distanceCm().isEmpty()) {
+      return at(arms.getAsDouble() - f(UNDER_ARMS_CM));
+    }
     boolean lap = pose.base() == BasePosture.SITTING && where() == Where.AHEAD;
     return lap && wish.distanceCm().isEmpty()
         ? at(Outline.trunk(start, where().away(), TrunkSection.ALL) + f(LAP_GAP_CM))

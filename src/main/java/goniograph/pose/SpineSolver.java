@@ -7,7 +7,9 @@ import goniograph.body.Joint;
 import goniograph.body.JointAngles;
 import goniograph.body.Kinematics;
 import goniograph.body.Landmarks;
+import goniograph.body.Lengths;
 import goniograph.body.Movement;
+import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
 import goniograph.body.Turn;
@@ -29,26 +31,62 @@ final class SpineSolver {
   private SpineSolver() {}
 
   /**
-   * The angles with the loins bent so that hips and upper back both lie on, or so that hips which
-   * would sink below the upper back do not.
+   * The angles with the loins bent: so that hips and upper back both lie on; so that hips which
+   * would sink below the upper back do not; so that a chest propped on its elbows is not too high
+   * for them.
    */
   static JointAngles lying(
       Body body, Turn base, JointAngles angles, List<Contact> contacts, Touch touch) {
-    Optional<Contact> back = level(contacts, Part.UPPER_BACK, touch);
-    if (back.isEmpty()) {
-      return angles;
-    }
-    Optional<Contact> hips = level(contacts, Part.HIPS, touch);
     Freedom loins = Freedom.of(Joint.LUMBAR, Movement.FLEXION);
     double typed = angles.get(loins);
-    Contact lowest = hips.orElse(back.get().on(Part.HIPS));
+    Optional<Gap> gap = gap(contacts, touch);
+    if (gap.isEmpty()) {
+      return angles;
+    }
     DoubleUnaryOperator apart =
-        bend -> {
-          Skeleton s = Kinematics.skeleton(body, base, angles.with(loins, typed + bend), Vec.ZERO);
-          return touch.gap(s, lowest) - touch.gap(s, back.get());
-        };
-    boolean sinks = apart.applyAsDouble(0) < 0;
-    return hips.isPresent() || sinks ? angles.with(loins, typed + root(apart)) : angles;
+        bend ->
+            gap.get()
+                .between
+                .applyAsDouble(
+                    Kinematics.skeleton(body, base, angles.with(loins, typed + bend), Vec.ZERO));
+    boolean bends = gap.get().closes || apart.applyAsDouble(0) < 0;
+    return bends ? angles.with(loins, typed + root(apart)) : angles;
+  }
+
+  /**
+   * What bending the loins makes 0.
+   *
+   * @param closes false where only what is below 0 is bent
+   */
+  private record Gap(ToDoubleFunction<Skeleton> between, boolean closes) {}
+
+  private static Optional<Gap> gap(List<Contact> contacts, Touch touch) {
+    Optional<Contact> hips = level(contacts, Part.HIPS, touch);
+    Optional<Contact> lies = hips.or(() -> level(contacts, Part.FRONT, touch));
+    Optional<Gap> propped =
+        contacts.stream()
+            .filter(c -> c.part().ofForearm() && !touch.upright(c) && lies.isPresent())
+            .map(c -> new Gap(s -> prone(s) ? reach(s, lies.get(), c, touch) : 0, false))
+            .findFirst();
+    return level(contacts, Part.UPPER_BACK, touch)
+        .map(
+            back -> {
+              Contact lowest = hips.orElse(back.on(Part.HIPS));
+              return new Gap(s -> touch.gap(s, lowest) - touch.gap(s, back), hips.isPresent());
+            })
+        .or(() -> propped);
+  }
+
+  private static boolean prone(Skeleton s) {
+    return s.pelvis().axes().x().y() < -.5;
+  }
+
+  /** How much longer the upper arm is than the way from the shoulder down to what it props on. */
+  private static double reach(Skeleton s, Contact lies, Contact elbow, Touch touch) {
+    double shoulder = Kinematics.shoulderCentre(s, elbow.side().orElse(Side.RIGHT), DOWN).y();
+    double face = touch.face(elbow).map(f -> f.high().y()).orElse(0.0);
+    double high = shoulder - touch.gap(s, lies) - face;
+    return .96 * Lengths.UPPER_ARM + Touch.ELBOW - high;
   }
 
   private static Optional<Contact> level(List<Contact> contacts, Part part, Touch touch) {

@@ -34,7 +34,8 @@ final class Touch {
   /** The face of a support that a contact is with: a back's upright one, else the upper one. */
   Optional<Surface> face(Contact contact) {
     return room.find(contact.target())
-        .flatMap(p -> leans(contact) ? p.upright().or(p::level) : p.level().or(p::upright));
+        .flatMap(
+            p -> leans(contact) ? p.upright().or(p::level) : p.level().or(p::upright));
   }
 
   /** As {@link #face(Contact)}; of several faces the arm's nearest; also the thigh's upper side. */
@@ -42,7 +43,9 @@ final class Touch {
     if (contact.target().equals(Contact.THIGHS)) {
       return Optional.of(thigh(s, contact.side().orElse(Side.RIGHT)));
     }
-    return contact.part().ofArm() ? room.face(contact.target(), anchor(s, contact)) : face(contact);
+    return contact.part().ofArm()
+        ? room.face(contact.target(), anchor(s, contact))
+        : face(contact);
   }
 
   /** The plane on which a forearm or an elbow lies on a thigh, near the knee. */
@@ -61,7 +64,7 @@ final class Touch {
     return room.find(contact.target())
         .filter(p -> !p.kind().under() && p.kind() != SupportKind.FLOOR)
         .flatMap(p -> face(contact))
-        .map(face -> face.nearest(point, 0))
+        .map(face -> point.plus(face.nearest(foot(face, point), 0).minus(foot(face, point))))
         .orElse(point);
   }
 
@@ -99,6 +102,11 @@ final class Touch {
     return point.minus(face.normal().times(out(face, point)));
   }
 
+  /** The place of a face nearest to a point of its plane; a thigh's plane has no edges. */
+  static Vec place(Surface face, Vec point, double inset) {
+    return face.low().equals(face.high()) ? point : face.nearest(point, inset);
+  }
+
   /**
    * A point turned about a centre in the direction it lies, until it is so far out of a face; the
    * nearest such turn where the face is out of reach.
@@ -106,8 +114,9 @@ final class Touch {
   static Vec swung(Vec centre, Vec point, Surface face, double out) {
     Vec n = face.normal();
     Vec way = point.minus(centre);
-    double rise = Math.max(-way.length(), Math.min(way.length(), out - out(face, centre)));
-    double across = Math.sqrt(way.dot(way) - rise * rise);
+    double rise =
+        Math.max(-way.length(), Math.min(way.length(), out - out(face, centre)));
+    double across = Math.sqrt(Math.max(0, way.dot(way) - rise * rise));
     Vec along = way.minus(n.times(way.dot(n))).unit();
     return centre.plus(along.times(across)).plus(n.times(rise));
   }
@@ -118,7 +127,13 @@ final class Touch {
   }
 
   static double gap(Skeleton s, Contact contact, Surface face) {
-    return -reach(s, contact, face.normal().times(-1)) - face.low().dot(face.normal());
+    double flesh = face.level() || !soft(contact.part()) ? 0 : Outline.COMPRESSION;
+    return -reach(s, contact, face.normal().times(-1)) - flesh - face.low().dot(face.normal());
+  }
+
+  /** Flesh gives way under weight, not where it leans against something upright. */
+  private static boolean soft(Part part) {
+    return part.ofTrunk() || part == Part.HEAD;
   }
 
   /** How far a part reaches in a direction of length 1, as a height along it. */
@@ -159,7 +174,7 @@ final class Touch {
     return switch (contact.part()) {
       case KNEE -> Landmarks.knee(s, side);
       case HEEL -> LegSolver.heelPoint(s, side);
-      case TOES -> LegSolver.ballPoint(s, side);
+      case TOES -> LegSolver.toesPoint(s, side);
       case FOOT -> Landmarks.ankle(s, side);
       case HAND -> Landmarks.palm(s, side);
       case FINGERTIPS -> Landmarks.fingertip(s, side);
