@@ -29,7 +29,7 @@ public final class PoseBelowFloor implements PoseRule {
               .alongside(
                   "figures/bk-reach-kneel.yaml",
                   "contacts: [knees on mat]\n",
-                  "contacts: [knees on mat]\nangles: {ankle both: dorsiflexion 15}\n"));
+                  "contacts: [knees on mat]\nangles: {hip both: flexion 100}\n"));
 
   @Override
   public RulePage page() {

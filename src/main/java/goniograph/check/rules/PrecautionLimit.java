@@ -4,11 +4,12 @@ import goniograph.check.Acceptance;
 import goniograph.check.Checked;
 import goniograph.check.Example;
 import goniograph.check.ExerciseRule;
-import goniograph.check.LimitEffect;
 import goniograph.check.RulePage;
+import goniograph.dose.DoseField;
 import goniograph.finding.Finding;
 import goniograph.library.Exercise;
 import goniograph.library.Precaution.Limit;
+import goniograph.library.Precaution.Within;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -17,8 +18,8 @@ public final class PrecautionLimit implements ExerciseRule {
   private static final RulePage PAGE =
       RulePage.of(
           "precaution-limit",
-          "A limit of a precaution is about a field that no step of the entry has, or lets every step"
-              + " pass as it is.",
+          "A limit of a precaution is about a field that no step of the entry has, or about a step"
+              + " that its ladder has not.",
           "The patient would get the same dose as everybody, while the line says otherwise.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
@@ -27,9 +28,9 @@ public final class PrecautionLimit implements ExerciseRule {
               "limits: { effort: ..4 }",
               "limits: { effort: ..4, «hold»: ..5 s }"),
           Example.in(
-              ExampleFiles.HEEL_TO_TOE,
-              "limits: { ladder_max: 2 }, statement: s-skin-feet",
-              "limits: { ladder_max: 2, «hold»: ..40 s }, statement: s-skin-feet"));
+              ExampleFiles.CHAIR_RISE,
+              "limits: { seat_height: 55.. cm }",
+              "limits: { «ladder_max»: 5 }"));
 
   @Override
   public RulePage page() {
@@ -40,24 +41,37 @@ public final class PrecautionLimit implements ExerciseRule {
   public Stream<Finding> check(Exercise exercise, Checked checked) {
     return exercise.precautions().stream()
         .flatMap(own -> own.limits().stream())
-        .flatMap(limit -> idle(exercise, limit).stream());
+        .filter(limit -> checked.readWell(exercise))
+        .flatMap(limit -> Stream.of(field(limit, exercise), step(limit, exercise)))
+        .flatMap(Optional::stream);
   }
 
-  private Optional<Finding> idle(Exercise exercise, Limit limit) {
-    return switch (LimitEffect.of(limit, exercise)) {
-      case ACTS -> Optional.empty();
-      case NO_SUCH_FIELD ->
-          Optional.of(
-              error(
-                  limit.field().at(),
-                  "No step has `" + limit.field().value() + "`.",
-                  "Limit a field that the dose has, or take the limit out."));
-      case PASSES_ALL ->
-          Optional.of(
-              warning(
-                  limit.field().at(),
-                  "Every step is inside this limit already.",
-                  "Write a limit that changes something, or take it out."));
-    };
+  private Optional<Finding> field(Limit limit, Exercise exercise) {
+    return DoseField.ofKey(limit.field().value())
+        .filter(
+            field ->
+                exercise.rungs().stream().allMatch(rung -> rung.dose().dose().get(field).isEmpty()))
+        .map(
+            field ->
+                error(
+                    limit.field().at(),
+                    "No step has `" + field.key() + "`.",
+                    "Limit a field that the dose has, or take the limit out."));
+  }
+
+  private Optional<Finding> step(Limit limit, Exercise exercise) {
+    return limit.field().value().equals(Limit.LADDER_MAX)
+            && limit.within().value() instanceof Within.Counts counts
+        ? counts
+            .range()
+            .high()
+            .filter(top -> exercise.rung(top).isEmpty())
+            .map(
+                top ->
+                    error(
+                        limit.field().at(),
+                        "There is no step " + top + ".",
+                        "Write the number of the highest step that is still suitable."))
+        : Optional.empty();
   }
 }
