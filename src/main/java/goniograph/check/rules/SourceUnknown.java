@@ -52,9 +52,11 @@ public final class SourceUnknown implements Rule {
     List<String> rows = new ArrayList<>(known);
     rows.add(PRACTICE);
     Stream<Located<String>> cited =
-        Stream.concat(
-            library.limits().stream().map(row -> row.source()),
-            library.requirements().stream().map(row -> row.source()));
+        Stream.of(
+                library.limits().stream().map(row -> row.source()),
+                library.requirements().stream().map(row -> row.source()),
+                library.tagRules().stream().map(row -> row.source()))
+            .flatMap(all -> all);
     return Stream.concat(evidence, cited.flatMap(source -> unknown(source, rows)));
   }
 
