@@ -242,7 +242,7 @@ class LibraryTest {
     assertEquals("", found(read.findings()));
     Library library = read.library();
     assertEquals("frequency.per_day", library.limits().get(0).field().value());
-    assertEquals(Optional.empty(), library.limits().get(0).type());
+    assertEquals(List.of(), library.limits().get(0).scope().types());
     assertTrue(library.limits().get(1).warn().isPresent());
     assertEquals(
         "15",

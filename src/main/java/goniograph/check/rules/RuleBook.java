@@ -12,6 +12,7 @@ public final class RuleBook {
       List.of(
           new DoseIncomplete(),
           new DoseLimits(),
+          new DoseNeeds(),
           new DoseVolume(),
           new WakingHours(),
           new RestDay(),
