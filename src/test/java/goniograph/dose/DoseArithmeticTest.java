@@ -3,7 +3,6 @@ package goniograph.dose;
 import static goniograph.dose.Doses.dose;
 import static goniograph.dose.Doses.tempo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -152,36 +151,6 @@ class DoseArithmeticTest {
   @CsvSource({"110, 100, true", "90, 100, true", "110.1, 100, false", "89.9, 100, false"})
   void declaredAgreesWithinATenth(BigDecimal declared, BigDecimal computed, boolean agrees) {
     assertEquals(agrees, DoseArithmetic.agree(declared, computed));
-  }
-
-  /** Ratamess 2009: loads rise by 2 to 10 %: from 10 kg to at most 11, from 2 kg to at most 2.2. */
-  @ParameterizedTest
-  @CsvSource({"10, 11, true", "10, 11.1, false", "2, 2.2, true", "2, 2.5, false"})
-  void aLoadRisesByATenthAtMost(String from, String to, boolean small) {
-    Quantity before = Quantity.of(from, Unit.KILOGRAM);
-    Quantity after = Quantity.of(to, Unit.KILOGRAM);
-    assertEquals(small, DoseArithmetic.smallStep(before, after, List.of()));
-  }
-
-  @Test
-  void orToTheNextItemOfTheTable() {
-    List<Quantity> weights =
-        List.of(
-            Quantity.of(500, Unit.GRAM),
-            Quantity.of(1, Unit.KILOGRAM),
-            Quantity.of(2, Unit.KILOGRAM));
-    Quantity half = Quantity.of("0.5", Unit.KILOGRAM);
-    assertTrue(DoseArithmetic.smallStep(half, Quantity.of(1, Unit.KILOGRAM), weights));
-    assertFalse(DoseArithmetic.smallStep(half, Quantity.of(2, Unit.KILOGRAM), weights));
-  }
-
-  /** 2 to 2.5 kg is a quarter more. */
-  @Test
-  void aRiseIsToldInPerCent() {
-    BigDecimal rise =
-        DoseArithmetic.risePercent(
-            Quantity.of(2, Unit.KILOGRAM), Quantity.of("2.5", Unit.KILOGRAM));
-    assertEquals(0, rise.compareTo(BigDecimal.valueOf(25)));
   }
 
   @ParameterizedTest

@@ -12,6 +12,7 @@ final class ExampleFiles {
   static final String CHAIR_RISE = "content/exercises/hp-chair-rise/en.md";
   static final String CHAIR_RISE_ARABIC = "content/exercises/hp-chair-rise/ar.md";
   static final String BAND = "content/exercises/sh-row-band/en.md";
+  static final String BAND_ARABIC = "content/exercises/sh-row-band/ar.md";
   static final String ADVICE = "content/advice/ad-how-much-pain/en.md";
   static final String STATEMENTS = "shared/statements/en.yaml";
   static final String STATEMENTS_ARABIC = "shared/statements/ar.yaml";
