@@ -29,6 +29,15 @@ public final class Timetable {
     return IntStream.range(0, WEEK).mapToObj(sessions::contains).toList();
   }
 
+  /** The same as weekdays, for a week that begins on this day. */
+  public static Set<DayOfWeek> spread(int days, DayOfWeek first) {
+    List<Boolean> sessions = spread(days);
+    return IntStream.range(0, WEEK)
+        .filter(sessions::get)
+        .mapToObj(first::plus)
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(DayOfWeek.class)));
+  }
+
   /** The least number of days from one session day to the next, round the week; 7 for one day. */
   public static int leastGap(Set<DayOfWeek> sessions) {
     List<DayOfWeek> ordered = List.copyOf(EnumSet.copyOf(sessions));

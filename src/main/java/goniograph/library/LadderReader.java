@@ -27,7 +27,7 @@ import java.util.function.Consumer;
 
 /** Reads a ladder. */
 final class LadderReader {
-  private static final int MOST_STEPS = 20;
+  static final int MOST_STEPS = 20;
 
   private final Consumer<Finding> findings;
   private final DoseReader doses;

@@ -33,13 +33,36 @@ record Breach(DoseLimit row, Level level, Bounds.Passed passed, String value, Sp
           DoseField.TEMPO_BOTTOM);
   private static final List<DoseField> FACTORS =
       Stream.concat(
-              Stream.of(DoseField.HOLD, DoseField.REPS, DoseField.SETS, DoseField.PER_DAY),
+              Stream.of(
+                  DoseField.HOLD,
+                  DoseField.REPS,
+                  DoseField.SETS,
+                  DoseField.PER_DAY,
+                  DoseField.RELAX,
+                  DoseField.REST),
               TEMPO.stream())
           .toList();
 
-  /** What a step breaches, in the order of the table. */
+  /**
+   * What a step breaches, in the order of the table. A time that is worked out from a value that
+   * breaches a limit of its own is left out: it would say the same mistake again.
+   */
   static List<Breach> all(List<DoseLimit> rows, Exercise exercise, Rung rung) {
     List<DoseLimit> covering = rows.stream().filter(row -> row.covers(exercise, rung)).toList();
+    List<Breach> all = all(covering, rung, exercise);
+    boolean grave = all.stream().anyMatch(Breach::graveInItself);
+    return all.stream().filter(breach -> !grave || breach.ofAField()).toList();
+  }
+
+  private boolean graveInItself() {
+    return level == Level.ERROR && ofAField();
+  }
+
+  private boolean ofAField() {
+    return DoseField.ofKey(row.field().value()).isPresent();
+  }
+
+  private static List<Breach> all(List<DoseLimit> covering, Rung rung, Exercise exercise) {
     return covering.stream()
         .flatMap(
             row ->
