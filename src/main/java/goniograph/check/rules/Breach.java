@@ -90,12 +90,13 @@ record Breach(DoseLimit row, Level level, Bounds.Passed passed, String value, Sp
       DoseLimit row, Level level, Within within, BigDecimal number, DoseValue value, Span at) {
     return Bounds.of(within)
         .passed(number)
-        .map(passed -> new Breach(row, level, passed, shown(value, passed), at));
+        .map(passed -> new Breach(row, level, passed, shown(row, value, passed), at));
   }
 
-  /** As typed, or where it was worked out in the unit of the row. */
-  private static String shown(DoseValue value, Bounds.Passed passed) {
-    if (value instanceof DoseValue.Amount amount) {
+  /** As typed; where it was worked out, in the unit of the row. */
+  private static String shown(DoseLimit row, DoseValue value, Bounds.Passed passed) {
+    boolean workedOut = DoseLimit.WORKED_OUT.contains(row.field().value());
+    if (workedOut && value instanceof DoseValue.Amount amount) {
       Optional<Quantity> like = passed.unit().flatMap(amount.quantity()::in);
       return like.orElse(amount.quantity()).toString();
     }
