@@ -1,6 +1,7 @@
 package goniograph.dose;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /** The arithmetic of a dose: one formula for the check, the desk, the cover and the chart note. */
@@ -65,6 +66,13 @@ public final class DoseArithmetic {
   /** Whether all sessions of a day fit into 16 waking hours: {@code (per_day − 1) × gap ≤ 16 h}. */
   public static boolean fitsWakingHours(int perDay, Quantity gap) {
     return times(perDay - 1, gap.inBase()).compareTo(AWAKE.inBase()) <= 0;
+  }
+
+  /** The longest time between so many sessions a day that fits, in whole minutes. */
+  public static Quantity longestGap(int perDay) {
+    BigDecimal minutes = AWAKE.inBase().divide(Unit.MINUTE.inBase(), 0, RoundingMode.DOWN);
+    BigDecimal gaps = BigDecimal.valueOf(Math.max(1, perDay - 1));
+    return new Quantity(minutes.divide(gaps, 0, RoundingMode.DOWN), Unit.MINUTE);
   }
 
   /**

@@ -44,12 +44,24 @@ final class LimitReader {
     var edge = within.flatMap(warn::as);
     var source = form.required("source", "common-practice").as(Spellings.ID_WORD);
     Scope scope = scope(form, types.orElse(List.of()));
-    boolean regionLost = form.optional("region").present() && scope.regions().isEmpty();
-    if (types.isEmpty() || regionLost || field.isEmpty() || outside.isEmpty() || source.isEmpty()) {
+    if (types.isEmpty()
+        || misread(form, scope)
+        || field.isEmpty()
+        || outside.isEmpty()
+        || source.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
         new DoseLimit(scope, field.get(), outside.get(), edge, source.get(), form.at()));
+  }
+
+  /** A row of which the scope was misread would hold for too many. */
+  private static boolean misread(Form form, Scope scope) {
+    return (form.optional("region").present() && scope.regions().isEmpty())
+        || (form.optional("aim").present() && scope.aim().isEmpty())
+        || (form.optional("audience").present() && scope.audience().isEmpty())
+        || (form.optional("from_effort").present() && scope.fromEffort().isEmpty())
+        || (form.optional("from_pain").present() && scope.fromPain().isEmpty());
   }
 
   private static Scope scope(Form form, List<Type> types) {

@@ -159,6 +159,13 @@ class DoseArithmeticTest {
     assertEquals(fits, DoseArithmetic.fitsWakingHours(perDay, Quantity.of(gap, Unit.HOUR)));
   }
 
+  @ParameterizedTest
+  @CsvSource({"2, 960 min", "3, 480 min", "4, 320 min", "6, 192 min"})
+  void theLongestGapJustFits(int perDay, String gap) {
+    assertEquals(gap, DoseArithmetic.longestGap(perDay).toString());
+    assertTrue(DoseArithmetic.fitsWakingHours(perDay, DoseArithmetic.longestGap(perDay)));
+  }
+
   /** 3 a week for 6 weeks are 18 sessions; 3 a day, 7 days a week are 21. */
   @Test
   void sessionsOfAWeek() {
