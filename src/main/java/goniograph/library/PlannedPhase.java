@@ -58,11 +58,16 @@ public record PlannedPhase(Programme.Phase phase, List<Turn> turns, List<Advice>
     return phase.weeks().value();
   }
 
+  /** What is done on a day of a week that begins on the first, in order. */
+  public List<Turn> on(DayOfWeek day, DayOfWeek first) {
+    return turns.stream().filter(turn -> turn.days(first).contains(day)).toList();
+  }
+
   /** What is done on which day of a week that begins on this day, each day in order. */
   public Map<DayOfWeek, List<Turn>> week(DayOfWeek first) {
     Map<DayOfWeek, List<Turn>> week = new EnumMap<>(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
-      week.put(day, turns.stream().filter(turn -> turn.days(first).contains(day)).toList());
+      week.put(day, on(day, first));
     }
     return Collections.unmodifiableMap(week);
   }
