@@ -14,7 +14,10 @@ final class ExampleFiles {
   static final String BAND = "content/exercises/sh-row-band/en.md";
   static final String ROCK = "content/exercises/bk-pelvic-rock/en.md";
   static final String REACH = "content/exercises/bk-reach-kneel/en.md";
+  static final String BAND_ARABIC = "content/exercises/sh-row-band/ar.md";
   static final String ADVICE = "content/advice/ad-how-much-pain/en.md";
+  static final String PROGRAMME = "content/programmes/pr-first-weeks/en.md";
+  static final String CLINIC = "shared/clinic.yaml";
   static final String STATEMENTS = "shared/statements/en.yaml";
   static final String STATEMENTS_ARABIC = "shared/statements/ar.yaml";
   static final String PHRASES = "shared/phrases/en.yaml";
