@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Collections;
@@ -17,6 +16,8 @@ import java.util.stream.Collectors;
 
 /** The words of one language that a checker looks for, read from {@code words-<tag>.properties}. */
 public final class Words {
+  private static final String INSTEAD = ">";
+
   private final SortedMap<String, List<String>> lists;
 
   private Words(SortedMap<String, List<String>> lists) {
@@ -55,47 +56,24 @@ public final class Words {
     return !lists.isEmpty();
   }
 
-  /** Words that turn a sentence round. */
-  public List<String> negations() {
-    return list("negation");
+  /** The phrases of a list, as the comments of {@code words-en.properties} name them. */
+  public List<String> list(String key) {
+    return entries(key).stream().map(entry -> entry[0].strip()).toList();
   }
 
-  /** Phrases that tell to hold the breath, or not to. */
-  public List<String> breathHolding() {
-    return list("breath-holding");
+  /** The phrases of a list, each with the plain words to write instead, "" where none are said. */
+  public SortedMap<String, String> instead(String key) {
+    SortedMap<String, String> instead = new TreeMap<>();
+    entries(key).forEach(one -> instead.put(one[0].strip(), one.length > 1 ? one[1].strip() : ""));
+    return Collections.unmodifiableSortedMap(instead);
   }
 
-  /** Words for left. */
-  public List<String> left() {
-    return list("left");
-  }
-
-  /** Words for right. */
-  public List<String> right() {
-    return list("right");
-  }
-
-  /** Phrases with a word for left or right that name no side: {@code right angle}. */
-  public List<String> notASide() {
-    return list("side.silent");
-  }
-
-  /** Words of the trade that are never printed for a patient. */
-  public List<String> neverPrinted() {
-    return list("never-print");
-  }
-
-  /** Phrases that readers take in more than one way. */
-  public List<String> ambiguous() {
-    return list("ambiguous");
-  }
-
-  List<String> list(String key) {
-    return lists.getOrDefault(key, List.of());
+  private List<String[]> entries(String key) {
+    return lists.getOrDefault(key, List.of()).stream().map(entry -> entry.split(INSTEAD)).toList();
   }
 
   /** The lists whose keys begin so, by the rest of the key. */
-  SortedMap<String, List<String>> below(String prefix) {
+  public SortedMap<String, List<String>> below(String prefix) {
     return lists.entrySet().stream()
         .filter(entry -> entry.getKey().startsWith(prefix))
         .collect(
@@ -104,12 +82,5 @@ public final class Words {
                 Map.Entry::getValue,
                 (one, two) -> one,
                 TreeMap::new));
-  }
-
-  /** The number words, by value. */
-  SortedMap<BigDecimal, List<String>> numbers() {
-    SortedMap<BigDecimal, List<String>> numbers = new TreeMap<>();
-    below("number.").forEach((value, words) -> numbers.put(new BigDecimal(value), words));
-    return Collections.unmodifiableSortedMap(numbers);
   }
 }

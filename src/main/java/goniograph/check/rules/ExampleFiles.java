@@ -13,6 +13,7 @@ final class ExampleFiles {
   static final String CHAIR_RISE_ARABIC = "content/exercises/hp-chair-rise/ar.md";
   static final String BAND = "content/exercises/sh-row-band/en.md";
   static final String ADVICE = "content/advice/ad-how-much-pain/en.md";
+  static final String ADVICE_ARABIC = "content/advice/ad-how-much-pain/ar.md";
   static final String STATEMENTS = "shared/statements/en.yaml";
   static final String STATEMENTS_ARABIC = "shared/statements/ar.yaml";
   static final String PHRASES = "shared/phrases/en.yaml";
