@@ -38,9 +38,9 @@ public final class Amounts {
     numbers = new NumberWords(words);
     units = finders(words, "amount.");
     wholes = finders(words, "multiple.");
-    ranges = WordFinder.of(words, words.list("range"));
-    labels = WordFinder.of(words, words.list("label"));
-    scales = WordFinder.of(words, words.list("scale"));
+    ranges = words.finder("range");
+    labels = words.finder("label");
+    scales = words.finder("scale");
   }
 
   /** A finder with the words of a language. */

@@ -74,12 +74,12 @@ public final class DoseNumbers {
     nouns = finders(words, "noun.");
     leads = finders(words, "lead.");
     wholes = finders(words, "whole.");
-    fillers = WordFinder.of(words, words.list("filler"));
-    ranges = WordFinder.of(words, words.list("range"));
-    times = WordFinder.of(words, words.list("times"));
-    labels = WordFinder.of(words, words.list("label"));
-    scales = WordFinder.of(words, words.list("scale"));
-    silent = WordFinder.of(words, words.list("silent"));
+    fillers = words.finder("filler");
+    ranges = words.finder("range");
+    times = words.finder("times");
+    labels = words.finder("label");
+    scales = words.finder("scale");
+    silent = words.finder("silent");
   }
 
   /** A finder with the words of a language. */

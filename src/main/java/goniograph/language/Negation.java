@@ -8,6 +8,10 @@ import java.util.List;
  */
 public final class Negation {
   private static final int REACH = 6;
+
+  /** Characters that hold as many words as a negation reaches. */
+  private static final int NEAR = 200;
+
   private static final List<String> CLAUSE_ENDS =
       List.of(".", ",", ";", ":", "!", "?", "،", "؛", "؟", "।", "…", "–", "—");
 
@@ -15,8 +19,8 @@ public final class Negation {
   private final WordFinder turns;
 
   private Negation(Words words) {
-    negations = WordFinder.of(words, words.list("negation"));
-    turns = WordFinder.of(words, words.list("negation.end"));
+    negations = words.finder("negation");
+    turns = words.finder("negation.end");
   }
 
   /** The negations of a language. */
@@ -26,7 +30,7 @@ public final class Negation {
 
   /** Whether what begins at a character of the text is negated. */
   public boolean reaches(String text, int from) {
-    List<Token> tokens = Token.of(text.substring(0, from));
+    List<Token> tokens = Token.of(text.substring(Math.max(0, from - NEAR), from));
     int least = Math.max(0, tokens.size() - REACH);
     for (int i = tokens.size() - 1; i >= least; i--) {
       if (negations.length(tokens, i) > 0) {

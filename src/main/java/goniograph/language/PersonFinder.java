@@ -9,7 +9,9 @@ import java.util.stream.Collectors;
 /** Finds what tells of one person: names with titles, days of birth, ways to reach someone. */
 public final class PersonFinder {
   private static final Pattern MAIL =
-      Pattern.compile("[\\p{L}\\p{Nd}._%+-]+@[\\p{L}\\p{Nd}-]+(?:\\.[\\p{L}\\p{Nd}-]+)+");
+      Pattern.compile(
+          "(?<![\\p{L}\\p{Nd}._%+-])[\\p{L}\\p{Nd}._%+-]{1,64}+@"
+              + "[\\p{L}\\p{Nd}-]{1,63}(?:\\.[\\p{L}\\p{Nd}-]{1,63}){1,8}");
   private static final Pattern PHONE =
       Pattern.compile("(?<![\\p{L}\\p{Nd}.:/-])(?:\\+|0)\\p{Nd}(?:[ ()/-]{0,2}\\p{Nd}){5,13}(?!\\p{Nd})");
   private static final Pattern LONG_NUMBER =

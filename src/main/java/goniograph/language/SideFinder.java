@@ -32,10 +32,10 @@ public final class SideFinder {
   private final SortedMap<String, WordFinder> parts = new TreeMap<>();
 
   private SideFinder(Words words) {
-    left = WordFinder.of(words, words.list("left"));
-    right = WordFinder.of(words, words.list("right"));
-    silent = WordFinder.of(words, words.list("side.silent"));
-    leads = WordFinder.of(words, words.list("side.lead"));
+    left = words.finder("left");
+    right = words.finder("right");
+    silent = words.finder("side.silent");
+    leads = words.finder("side.lead");
     always = words.list("side.lead").isEmpty();
     words
         .below("side.part.")

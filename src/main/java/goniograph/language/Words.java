@@ -12,22 +12,30 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /** The words of one language that a checker looks for, read from {@code words-<tag>.properties}. */
 public final class Words {
   private static final String INSTEAD = ">";
 
+  private static final Map<String, Words> READ = new ConcurrentHashMap<>();
+
   private final SortedMap<String, List<String>> lists;
+  private final Map<String, WordFinder> finders = new ConcurrentHashMap<>();
 
   private Words(SortedMap<String, List<String>> lists) {
     this.lists = lists;
   }
 
-  /** The words of a language; empty lists if there is no file for it. */
+  /** The words of a language, read once; empty lists if there is no file for it. */
   public static Words of(Language language) {
-    String name = "words-" + language.locale().getLanguage() + ".properties";
-    try (InputStream file = Words.class.getResourceAsStream(name)) {
+    return READ.computeIfAbsent(language.locale().getLanguage(), Words::read);
+  }
+
+  private static Words read(String language) {
+    try (InputStream file =
+        Words.class.getResourceAsStream("words-" + language + ".properties")) {
       Properties entries = new Properties();
       if (file != null) {
         entries.load(new InputStreamReader(file, StandardCharsets.UTF_8));
@@ -59,6 +67,18 @@ public final class Words {
   /** The phrases of a list, as the comments of {@code words-en.properties} name them. */
   public List<String> list(String key) {
     return entries(key).stream().map(entry -> entry[0].strip()).toList();
+  }
+
+  /** Finds the phrases of a list. */
+  public WordFinder finder(String key) {
+    return finders.computeIfAbsent(key, list -> WordFinder.of(this, list(list)));
+  }
+
+  /** Finds the phrases of a list, but not inside those of the list {@code <key>.silent}. */
+  public WordFinder senseFinder(String key) {
+    String silent = key + ".silent";
+    return finders.computeIfAbsent(
+        key + " " + silent, both -> WordFinder.of(this, list(key), list(silent)));
   }
 
   /** The phrases of a list, each with the plain words to write instead, "" where none are said. */

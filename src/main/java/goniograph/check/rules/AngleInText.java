@@ -28,7 +28,7 @@ public final class AngleInText implements VersionRule {
   private static final RulePage PAGE =
       RulePage.of(
           "angle-in-text",
-          "The text names an angle of a joint that the solved pose never has: an error, with the"
+          "The text names an angle of a joint that no drawing of the solved pose has: an error, with the"
               + " value that is true. An angle in degrees that is true is a warning; a right angle"
               + " that is true is silent.",
           "The drawing shows one position and the words ask for another. Few patients can see"
@@ -70,8 +70,12 @@ public final class AngleInText implements VersionRule {
   }
 
   private Optional<Finding> finding(Said said, SaidAngles.Angle angle, List<SceneFacts> facts) {
-    List<MomentFacts> moments = facts.stream().flatMap(one -> one.all().stream()).toList();
-    List<Double> solved = moments.stream().flatMap(one -> values(one, angle).stream()).toList();
+    boolean exact = angle.bound() == SaidAngles.Bound.EXACT;
+    List<Double> solved =
+        facts.stream()
+            .flatMap(one -> (exact ? one.keys() : one.all()).stream())
+            .flatMap(moment -> values(moment, angle).stream())
+            .toList();
     boolean known = !solved.isEmpty();
     if (known && !agrees(angle, solved)) {
       return Optional.of(wrong(said, angle, facts, solved));

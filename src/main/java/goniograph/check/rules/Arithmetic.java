@@ -44,8 +44,8 @@ final class Arithmetic {
   private final WordFinder of;
 
   Arithmetic(Words words) {
-    equal = WordFinder.of(words, words.list("claim.equal"));
-    of = WordFinder.of(words, words.list("claim.of"));
+    equal = words.finder("claim.equal");
+    of = words.finder("claim.of");
   }
 
   /** The first contradiction of a sentence. */

@@ -44,8 +44,7 @@ public final class BreathHolding implements VersionRule {
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
     Words words = checked.words(version.language());
     WordFinder holding =
-        WordFinder.of(
-            words, words.list("breath-holding"), words.list("breath-holding.silent"));
+        words.senseFinder("breath-holding");
     Negation negation = Negation.of(words);
     return Said.all(version, checked).stream()
         .flatMap(

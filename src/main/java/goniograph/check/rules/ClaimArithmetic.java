@@ -14,8 +14,6 @@ import java.util.stream.Stream;
 
 /** Numbers of one sentence that cannot all be true. */
 public final class ClaimArithmetic implements VersionRule {
-  private static final String SAID = "Soreness that comes and goes is a normal part of getting";
-
   private static final RulePage PAGE =
       RulePage.of(
           "claim-arithmetic",
@@ -26,16 +24,14 @@ public final class ClaimArithmetic implements VersionRule {
           "Arithmetic; pound and inch by the international agreement of 1959, standard gravity"
               + " 9.80665 m/s²",
           Acceptance.NOBODY,
-          Example.in(
-                  ExampleFiles.ADVICE,
-                  "Bending raises it by 400 %, five times as much. [next-morning-test]",
-                  "Bending raises it by «400 %, four times as» much. [next-morning-test]")
-              .insteadOf(SAID + " stronger."),
+          ExampleFiles.claim(
+              "Bending raises it by 400 %, five times as much.",
+              "Bending raises it by «400 %, four times as» much."),
           Example.in(
                   ExampleFiles.ADVICE,
                   "The load is 60 lb (27 kg).",
                   "The load is «60 lb (60 kg».")
-              .insteadOf(SAID + " stronger."));
+              .insteadOf(ExampleFiles.TOLD));
 
   @Override
   public RulePage page() {

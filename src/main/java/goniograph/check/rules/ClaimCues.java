@@ -33,11 +33,11 @@ final class ClaimCues {
     amounts = Amounts.of(words);
     negation = Negation.of(words);
     people = PersonFinder.of(words);
-    more = WordFinder.of(words, words.list("claim.more"));
-    strong = WordFinder.of(words, words.list("claim.strong"));
-    best = WordFinder.of(words, words.list("claim.best"), words.list("claim.best.silent"));
+    more = words.finder("claim.more");
+    strong = words.finder("claim.strong");
+    best = words.senseFinder("claim.best");
     absolute =
-        WordFinder.of(words, words.list("claim.absolute"), words.list("claim.absolute.silent"));
+        words.senseFinder("claim.absolute");
   }
 
   /** The first cue of a sentence. */
@@ -74,6 +74,7 @@ final class ClaimCues {
     String kind =
         switch (amount.unit()) {
           case "factor-more" -> "a multiple";
+          case "times" -> compares ? "a multiple" : "";
           case "factor" -> tells || compares ? "a multiple" : "";
           case "percent", "percent-points" -> tells || compares ? "a percentage" : "";
           default -> tells && amount.value().compareTo(THOUSAND) >= 0 ? "thousands" : "";

@@ -29,12 +29,12 @@ public final class ClaimDisputed implements VersionRule {
                   ExampleFiles.ADVICE,
                   "Many sit bent and feel nothing.",
                   "«Bad posture causes neck pain.»")
-              .insteadOf("Soreness that comes and goes is a normal part of getting stronger."),
+              .insteadOf(ExampleFiles.TOLD),
           Example.in(
                   ExampleFiles.ADVICE,
                   "A bent neck works harder.",
                   "«A bent neck carries 60 pounds.»")
-              .insteadOf("Soreness that comes and goes is a normal part of getting stronger."));
+              .insteadOf(ExampleFiles.TOLD));
 
   /** A claim, what disagrees with it, and what to say; its words stand in the lists of languages. */
   enum Dispute {

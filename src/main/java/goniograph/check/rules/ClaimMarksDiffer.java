@@ -10,6 +10,7 @@ import goniograph.finding.Finding;
 import goniograph.library.Entry;
 import goniograph.library.Version;
 import goniograph.matter.Inline;
+import goniograph.matter.Located;
 import goniograph.matter.Piece;
 import goniograph.translation.PieceState;
 import java.util.ArrayList;
@@ -38,15 +39,24 @@ public final class ClaimMarksDiffer implements VersionRule {
 
   @Override
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
-    return Pieces.states(entry, version, checked).stream().flatMap(this::finding);
+    List<String> known =
+        entry.common().evidence().stream()
+            .flatMap(one -> one.claim().stream())
+            .map(Located::value)
+            .toList();
+    return Pieces.states(entry, version, checked).stream().flatMap(s -> finding(s, known));
   }
 
-  private Stream<Finding> finding(PieceState state) {
+  /** A mark that is misspelt on one of the two sides has its own finding. */
+  private Stream<Finding> finding(PieceState state, List<String> known) {
     if (state.source().isEmpty() || state.version().isEmpty()) {
       return Stream.empty();
     }
     Piece here = state.version().get().piece();
     List<String> wanted = claims(state.source().get().piece());
+    if (!known.containsAll(wanted) || !known.containsAll(claims(here))) {
+      return Stream.empty();
+    }
     List<String> lost = without(wanted, claims(here));
     List<String> invented = without(claims(here), wanted);
     return lost.isEmpty() && invented.isEmpty()

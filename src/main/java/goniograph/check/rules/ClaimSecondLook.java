@@ -31,16 +31,10 @@ public final class ClaimSecondLook implements VersionRule {
               + " keep the number and forget what it was about.",
           RulePage.PRACTICE,
           Acceptance.CLINICIAN,
-          Example.in(
-                  ExampleFiles.ADVICE,
-                  "The load is 2 times as great. [next-morning-test]",
-                  "The load is «1,600 times as» great. [next-morning-test]")
-              .insteadOf("Soreness that comes and goes is a normal part of getting stronger."),
-          Example.in(
-                  ExampleFiles.ADVICE,
-                  "The risk falls by 50 %, from 2 in 100. [next-morning-test]",
-                  "The risk falls by «50 %». [next-morning-test]")
-              .insteadOf("Soreness that comes and goes is a normal part of getting stronger."));
+          ExampleFiles.claim(
+              "The load is 2 times as great.", "The load is «1,600 times as» great."),
+          ExampleFiles.claim(
+              "The risk falls by 50 %, from 2 in 100.", "The risk falls by «50 %»."));
 
   @Override
   public RulePage page() {
@@ -68,8 +62,8 @@ public final class ClaimSecondLook implements VersionRule {
   private record Risks(WordFinder risk, WordFinder itself) {
     Risks(Words words) {
       this(
-          WordFinder.of(words, words.list("claim.risk")),
-          WordFinder.of(words, words.list("claim.absolute-risk")));
+          words.finder("claim.risk"),
+          words.finder("claim.absolute-risk"));
     }
 
     boolean alone(String sentence) {

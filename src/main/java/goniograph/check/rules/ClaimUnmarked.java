@@ -23,13 +23,13 @@ public final class ClaimUnmarked implements VersionRule {
           Acceptance.NOBODY,
           Example.in(
               ExampleFiles.ADVICE,
-              "Soreness that comes and goes is a normal part of getting stronger.",
+              ExampleFiles.TOLD,
               "Eight weeks of practice make you «30 %» stronger."),
           Example.in(
                   ExampleFiles.ADVICE,
-                  "The next morning tells most. [next-morning-test]",
+                  "The next morning is a good test.",
                   "The next morning is the «best» test.")
-              .insteadOf("Soreness that comes and goes is a normal part of getting stronger."));
+              .insteadOf(ExampleFiles.TOLD));
 
   @Override
   public RulePage page() {

@@ -19,7 +19,6 @@ import goniograph.library.Rung;
 import goniograph.library.Version;
 import goniograph.library.Vocabulary.Position;
 import goniograph.matter.Located;
-import goniograph.matter.Spellings;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,6 +29,8 @@ import java.util.stream.Stream;
 
 /** Things that the text names and the list does not, and the other way round. */
 public final class EquipmentInText implements VersionRule {
+  private static final Set<String> LAIN_ON = Set.of("bed", "mat");
+
   private static final RulePage PAGE =
       RulePage.of(
           "equipment-in-text",
@@ -134,10 +135,13 @@ public final class EquipmentInText implements VersionRule {
       return listed;
     }
 
-    /** What carries the body: who sits needs a seat, and nobody has to say so. */
+    /**
+     * What carries the body: who sits needs a seat, and nobody has to say so. Whether it is the
+     * right bed or mat to lie on is for {@link PositionInText} to say.
+     */
     private Set<String> carrying() {
       Set<String> carrying = new LinkedHashSet<>();
-      exercise.liesOn().ifPresent(on -> carrying.add(Spellings.word(on.value())));
+      exercise.liesOn().ifPresent(on -> carrying.addAll(LAIN_ON));
       if (exercise.position().value() == Position.SITTING) {
         carrying.add("chair");
       }

@@ -17,12 +17,16 @@ import goniograph.library.Exercise;
 import goniograph.library.Version;
 import goniograph.source.Span;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** A number of the dose, typed into a sentence. */
 public final class NumberInProse implements VersionRule {
   private static final String ANGLE = "deg";
+
+  /** A multiplication sign with a space on each side. */
+  private static final int SIGN = 3;
 
   private static final RulePage PAGE =
       RulePage.of(
@@ -55,12 +59,26 @@ public final class NumberInProse implements VersionRule {
     ClaimCues claims = new ClaimCues(checked.words(version.language()));
     List<Dose> doses = doses(entry);
     return Said.all(version, checked).stream()
-        .filter(said -> !claims.inNumbers(said) && !said.marked())
+        .filter(said -> !claims.inNumbers(said) && (!said.marked() || said.in("do")))
         .flatMap(
             said ->
-                numbers.find(said.text()).stream()
+                once(numbers.find(said.text())).stream()
                     .filter(found -> !found.counts().equals(ANGLE))
                     .map(found -> finding(found, said, doses)));
+  }
+
+  /** Of "3 × 10" the first number alone: it is one mistake. */
+  private static List<DoseNumbers.Found> once(List<DoseNumbers.Found> all) {
+    List<DoseNumbers.Found> once = new ArrayList<>();
+    int end = -SIGN;
+    for (DoseNumbers.Found found : all) {
+      boolean times = found.cue() == DoseNumbers.Cue.TIMES;
+      if (!times || found.from() > end + SIGN) {
+        once.add(found);
+      }
+      end = times ? found.to() : -SIGN;
+    }
+    return once;
   }
 
   private static List<Dose> doses(Entry entry) {

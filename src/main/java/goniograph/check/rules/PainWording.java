@@ -72,7 +72,7 @@ public final class PainWording implements VersionRule {
 
   private Stream<Finding> pushed(Said said, Words words) {
     WordFinder push =
-        WordFinder.of(words, words.list("pain.push"), words.list("pain.push.silent"));
+        words.senseFinder("pain.push");
     Negation negation = Negation.of(words);
     return push.find(said.text()).stream()
         .filter(found -> !negation.reaches(said.text(), found.from()))
@@ -91,9 +91,9 @@ public final class PainWording implements VersionRule {
     Scores(Words words) {
       this(
           Amounts.of(words),
-          WordFinder.of(words, words.list("pain")),
-          WordFinder.of(words, words.list("pain.fine")),
-          WordFinder.of(words, words.list("pain.stop")),
+          words.finder("pain"),
+          words.finder("pain.fine"),
+          words.finder("pain.stop"),
           Negation.of(words));
     }
 

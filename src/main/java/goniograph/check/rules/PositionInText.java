@@ -39,7 +39,7 @@ public final class PositionInText implements VersionRule {
           Example.in(
               ExampleFiles.CHAIR_RISE,
               "2. Sit tall near the front of the seat.",
-              "2. «Stand» tall near the front of the seat."),
+              "2. «Stand tall» near the front of the seat."),
           Example.in(
               ExampleFiles.BAND,
               "# Seated pull-back with a band",
@@ -101,11 +101,16 @@ public final class PositionInText implements VersionRule {
     /** The first position a section names; of several in one sentence, the most exact one. */
     private Optional<Found> first(List<Said> all, String section) {
       return all.stream()
-          .filter(said -> said.in(section))
+          .filter(said -> said.in(section) && !laterDrawing(said))
           .map(this::found)
           .filter(found -> !found.isEmpty())
           .findFirst()
           .flatMap(found -> found.stream().findFirst());
+    }
+
+    /** Later drawings show where the movement goes. */
+    private static boolean laterDrawing(Said said) {
+      return said.in("captions") && said.piece().number() > 1;
     }
 
     private List<Found> found(Said said) {

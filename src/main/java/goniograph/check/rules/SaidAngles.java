@@ -150,6 +150,6 @@ final class SaidAngles {
   }
 
   private WordFinder finder(String list) {
-    return WordFinder.of(words, words.list(list));
+    return words.finder(list);
   }
 }

@@ -35,8 +35,8 @@ final class ShownSides {
    */
   ShownSides(SceneFacts facts, Words words, boolean mirrored) {
     this.facts = facts;
-    this.front = WordFinder.of(words, words.list("side.front"));
-    this.behind = WordFinder.of(words, words.list("side.behind"));
+    this.front = words.finder("side.front");
+    this.behind = words.finder("side.behind");
     this.mirrored = mirrored;
   }
 

@@ -39,7 +39,11 @@ public final class SideInText implements VersionRule {
                   ExampleFiles.HEEL_TO_TOE,
                   "## picture\nThe right foot stands in front.\n## feel\n",
                   "## picture\nThe «left» foot stands in front.\n## feel\n")
-              .insteadOf("## feel\n"));
+              .insteadOf("## feel\n")
+              .where(
+                  ExampleFiles.HEEL_TO_TOE_ARABIC,
+                  "## feel\n",
+                  "## picture\nالقدم اليمنى في الأمام.\n## feel\n"));
 
   /** A side that is named, and where. */
   record Named(Said said, SideFinder.Found found) {
@@ -64,14 +68,21 @@ public final class SideInText implements VersionRule {
     for (Said said : Said.all(version, checked)) {
       finder.find(said.text()).forEach(found -> all.add(new Named(said, found)));
     }
+    return asked(exercise)
+        ? all.stream().flatMap(one -> typed(one, all).stream())
+        : judged(exercise, all, words, checked);
+  }
+
+  /** The title and the words against the mode first; where they agree, all against the figure. */
+  private Stream<Finding> judged(
+      Exercise exercise, List<Named> all, Words words, Checked checked) {
+    Sides sides = exercise.sides().value();
+    boolean fixed = sides.mode() == Sides.Mode.LEFT || sides.mode() == Sides.Mode.RIGHT;
+    List<Named> title = all.stream().filter(one -> one.said().in(Said.TITLE)).toList();
     List<Named> told = all.stream().filter(one -> !one.said().in(PICTURE)).toList();
-    List<Named> shown = all.stream().filter(one -> one.said().in(PICTURE)).toList();
-    if (asked(exercise)) {
-      return all.stream().flatMap(one -> typed(one, all).stream());
-    }
-    return Stream.concat(
-        alone(exercise.sides().value(), told).stream(),
-        shown(exercise, shown, words, checked));
+    List<Named> shown = all.stream().filter(one -> fixed || one.said().in(PICTURE)).toList();
+    Optional<Finding> wrong = alone(sides, title).or(() -> alone(sides, told));
+    return wrong.isPresent() ? wrong.stream() : shown(exercise, shown, words, checked);
   }
 
   private static boolean asked(Exercise exercise) {

@@ -58,7 +58,7 @@ public final class WordAmbiguous extends WordRule {
   }
 
   private static boolean has(Words words, String list, String text) {
-    return !WordFinder.of(words, words.list(list)).find(text).isEmpty();
+    return !words.finder(list).find(text).isEmpty();
   }
 
   private Finding finding(

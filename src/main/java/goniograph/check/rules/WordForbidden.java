@@ -28,7 +28,9 @@ public final class WordForbidden extends WordRule {
                   ExampleFiles.CHAIR_RISE,
                   "Set the chair down. Stand tall.",
                   "Rest between «sets». Stand tall.")
-              .insteadOf("Stand tall."));
+              .insteadOf("Stand tall."),
+          Example.in(
+              ExampleFiles.STATEMENTS, "Kneel on something soft.", "Kneel «prone» on a pad."));
 
   @Override
   public RulePage page() {
