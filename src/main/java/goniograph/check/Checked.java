@@ -9,7 +9,6 @@ import goniograph.library.Exercise;
 import goniograph.library.Library;
 import goniograph.library.LibraryRead;
 import goniograph.library.Version;
-import goniograph.matter.Located;
 import goniograph.source.Files;
 import goniograph.source.Span;
 import java.time.LocalDate;

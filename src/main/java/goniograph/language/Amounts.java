@@ -90,8 +90,7 @@ public final class Amounts {
     int last = high.map(number -> to + number.length()).orElse(next);
     int end = last + unitLength(tokens, last);
     BigDecimal value = high.orElse(low).value();
-    found.add(
-        amount(tokens, at, end, high.map(number -> low.value()), value, unit(tokens, last)));
+    found.add(amount(tokens, at, end, high.map(number -> low.value()), value, unit(tokens, last)));
     return end;
   }
 
@@ -102,8 +101,7 @@ public final class Amounts {
       Optional<BigDecimal> start,
       BigDecimal value,
       String unit) {
-    return new Amount(
-        tokens.get(first).from(), tokens.get(next - 1).to(), start, value, unit);
+    return new Amount(tokens.get(first).from(), tokens.get(next - 1).to(), start, value, unit);
   }
 
   private int unitLength(List<Token> tokens, int at) {

@@ -26,8 +26,7 @@ final class NumberWords {
     return words.below(prefix).entrySet().stream()
         .map(
             list ->
-                new Spelled(
-                    new BigDecimal(list.getKey()), WordFinder.of(words, list.getValue())))
+                new Spelled(new BigDecimal(list.getKey()), WordFinder.of(words, list.getValue())))
         .toList();
   }
 

@@ -13,7 +13,8 @@ public final class PersonFinder {
           "(?<![\\p{L}\\p{Nd}._%+-])[\\p{L}\\p{Nd}._%+-]{1,64}+@"
               + "[\\p{L}\\p{Nd}-]{1,63}(?:\\.[\\p{L}\\p{Nd}-]{1,63}){1,8}");
   private static final Pattern PHONE =
-      Pattern.compile("(?<![\\p{L}\\p{Nd}.:/-])(?:\\+|0)\\p{Nd}(?:[ ()/-]{0,2}\\p{Nd}){5,13}(?!\\p{Nd})");
+      Pattern.compile(
+          "(?<![\\p{L}\\p{Nd}.:/-])(?:\\+|0)\\p{Nd}(?:[ ()/-]{0,2}\\p{Nd}){5,13}(?!\\p{Nd})");
   private static final Pattern LONG_NUMBER =
       Pattern.compile("(?<![\\p{L}\\p{Nd}.#-])\\p{Nd}{6,}(?![\\p{L}\\p{Nd}])");
   private static final String DATE =
@@ -50,7 +51,11 @@ public final class PersonFinder {
 
   private PersonFinder(Words words) {
     add(Kind.MAIL, MAIL);
-    add(words.list("person.title"), Kind.NAME, "\\.?\\s+\\p{Lu}[\\p{L}'’-]+", "\\.?\\s+\\p{Lo}{2,}");
+    add(
+        words.list("person.title"),
+        Kind.NAME,
+        "\\.?\\s+\\p{Lu}[\\p{L}'’-]+",
+        "\\.?\\s+\\p{Lo}{2,}");
     add(words.list("person.birth"), Kind.BIRTH, "[:\\s,]+" + DATE, "");
     add(words.list("person.record"), Kind.RECORD, "[:\\s#]*[\\p{L}-]{0,4}\\p{Nd}{3,}", "");
     add(Kind.PHONE, PHONE);

@@ -37,9 +37,7 @@ public final class SideFinder {
     silent = words.finder("side.silent");
     leads = words.finder("side.lead");
     always = words.list("side.lead").isEmpty();
-    words
-        .below("side.part.")
-        .forEach((part, list) -> parts.put(part, WordFinder.of(words, list)));
+    words.below("side.part.").forEach((part, list) -> parts.put(part, WordFinder.of(words, list)));
   }
 
   /** A finder with the words of a language. */
@@ -98,6 +96,8 @@ public final class SideFinder {
   }
 
   private boolean names(List<Token> tokens, int at) {
-    return at >= 0 && at < tokens.size() && (left.length(tokens, at) > 0 || right.length(tokens, at) > 0);
+    return at >= 0
+        && at < tokens.size()
+        && (left.length(tokens, at) > 0 || right.length(tokens, at) > 0);
   }
 }

@@ -34,8 +34,7 @@ public final class Words {
   }
 
   private static Words read(String language) {
-    try (InputStream file =
-        Words.class.getResourceAsStream("words-" + language + ".properties")) {
+    try (InputStream file = Words.class.getResourceAsStream("words-" + language + ".properties")) {
       Properties entries = new Properties();
       if (file != null) {
         entries.load(new InputStreamReader(file, StandardCharsets.UTF_8));

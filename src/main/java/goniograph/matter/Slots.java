@@ -20,7 +20,9 @@ public final class Slots {
     List<Inline.Slot> slots = new ArrayList<>();
     SLOT.matcher(text.value())
         .results()
-        .forEach(found -> slots.add(new Inline.Slot(found.group(1), part(text, found.start(), found.end()))));
+        .forEach(
+            found ->
+                slots.add(new Inline.Slot(found.group(1), part(text, found.start(), found.end()))));
     return List.copyOf(slots);
   }
 

@@ -13,8 +13,8 @@ class ReadabilityTest {
   /**
    * Test values that the makers of words/flesch, words/flesch-kincaid, words/smog-formula,
    * words/gunning-fog and textstat print; for Fog two texts of zanotowane.pl/907/1771 with their
-   * counts; for Kincaid a worked example with 12 sentences; for SMOG by table a worked example of 22
-   * sentences, and 95 and 64 long words in 30 sentences. The counts are the sources' own.
+   * counts; for Kincaid a worked example with 12 sentences; for SMOG by table a worked example of
+   * 22 sentences, and 95 and 64 long words in 30 sentences. The counts are the sources' own.
    */
   @ParameterizedTest
   @CsvSource({
@@ -70,7 +70,9 @@ class ReadabilityTest {
     assertEquals(result, formula.of(ReadingCounts.of(100, 10, 150)), 1e-9);
   }
 
-  /** textstat's tests alone: the sunglasses sentence, a rhyme and a German sentence, a Roman one. */
+  /**
+   * textstat's tests alone: the sunglasses sentence, a rhyme and a German sentence, a Roman one.
+   */
   @ParameterizedTest
   @CsvSource({
     // formula, sentences, words, syllables, three, one, over six letters, letters, result
@@ -97,7 +99,9 @@ class ReadabilityTest {
     assertEquals(result, formula.of(counts), 0.01);
   }
 
-  /** The pages that print 65.967 and 62.162 imply 26.99 words a sentence, 1.889 syllables a word. */
+  /**
+   * The pages that print 65.967 and 62.162 imply 26.99 words a sentence, 1.889 syllables a word.
+   */
   @Test
   void agreesWithASpanishTextFromItsRatios() {
     ReadingCounts counts = ReadingCounts.of(26_990, 1_000, 50_984);
@@ -108,8 +112,18 @@ class ReadabilityTest {
   /** McGraw's table of SMOG grades for 30 sentences, as far as it was seen. */
   @ParameterizedTest
   @CsvSource({
-    "3, 6, 5", "7, 12, 6", "13, 20, 7", "21, 30, 8", "31, 42, 9", "43, 56, 10", "57, 72, 11",
-    "73, 90, 12", "91, 110, 13", "111, 132, 14", "133, 156, 15", "157, 182, 16"
+    "3, 6, 5",
+    "7, 12, 6",
+    "13, 20, 7",
+    "21, 30, 8",
+    "31, 42, 9",
+    "43, 56, 10",
+    "57, 72, 11",
+    "73, 90, 12",
+    "91, 110, 13",
+    "111, 132, 14",
+    "133, 156, 15",
+    "157, 182, 16"
   })
   void smogTable(int from, int to, double grade) {
     for (int words = from; words <= to; words++) {

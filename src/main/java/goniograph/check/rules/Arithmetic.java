@@ -105,8 +105,7 @@ final class Arithmetic {
     };
   }
 
-  private static Optional<Contradiction> percent(
-      Pair pair, double start, double end, double said) {
+  private static Optional<Contradiction> percent(Pair pair, double start, double end, double said) {
     double change = HUNDRED * Math.abs(end - start) / start;
     boolean ofPercents = pair.first().unit().equals("percent");
     String points = ofPercents ? points(Math.abs(end - start)) + " and " : "";

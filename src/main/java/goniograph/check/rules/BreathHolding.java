@@ -29,10 +29,7 @@ public final class BreathHolding implements VersionRule {
               ExampleFiles.BAND,
               "Reach towards the door, arms almost straight.",
               "Reach towards the door and «hold your breath»."),
-          Example.in(
-                  ExampleFiles.BAND,
-                  "Do not hold your breath.",
-                  "«Hold your breath».")
+          Example.in(ExampleFiles.BAND, "Do not hold your breath.", "«Hold your breath».")
               .insteadOf("Reach towards the door, arms almost straight."));
 
   @Override
@@ -43,8 +40,7 @@ public final class BreathHolding implements VersionRule {
   @Override
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
     Words words = checked.words(version.language());
-    WordFinder holding =
-        words.senseFinder("breath-holding");
+    WordFinder holding = words.senseFinder("breath-holding");
     Negation negation = Negation.of(words);
     return Said.all(version, checked).stream()
         .flatMap(

@@ -28,9 +28,7 @@ public final class ClaimArithmetic implements VersionRule {
               "Bending raises it by 400 %, five times as much.",
               "Bending raises it by «400 %, four times as» much."),
           Example.in(
-                  ExampleFiles.ADVICE,
-                  "The load is 60 lb (27 kg).",
-                  "The load is «60 lb (60 kg».")
+                  ExampleFiles.ADVICE, "The load is 60 lb (27 kg).", "The load is «60 lb (60 kg».")
               .insteadOf(ExampleFiles.TOLD));
 
   @Override

@@ -36,8 +36,7 @@ final class ClaimCues {
     more = words.finder("claim.more");
     strong = words.finder("claim.strong");
     best = words.senseFinder("claim.best");
-    absolute =
-        words.senseFinder("claim.absolute");
+    absolute = words.senseFinder("claim.absolute");
   }
 
   /** The first cue of a sentence. */
@@ -63,9 +62,7 @@ final class ClaimCues {
     List<Amount> found = amounts.find(text);
     boolean compares = !more.find(text).isEmpty();
     return people.find(text).isEmpty()
-        ? found.stream()
-            .flatMap(amount -> kind(amount, said, compares).stream())
-            .findFirst()
+        ? found.stream().flatMap(amount -> kind(amount, said, compares).stream()).findFirst()
         : Optional.empty();
   }
 

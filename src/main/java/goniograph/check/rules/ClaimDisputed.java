@@ -36,7 +36,9 @@ public final class ClaimDisputed implements VersionRule {
                   "«A bent neck carries 60 pounds.»")
               .insteadOf(ExampleFiles.TOLD));
 
-  /** A claim, what disagrees with it, and what to say; its words stand in the lists of languages. */
+  /**
+   * A claim, what disagrees with it, and what to say; its words stand in the lists of languages.
+   */
   enum Dispute {
     NECK_LOAD(
         "Hansraj 2014 (Surg Technol Int 25:277) worked it out from one model whose neutral load is"
@@ -122,7 +124,6 @@ public final class ClaimDisputed implements VersionRule {
   }
 
   private Finding finding(Said said, Dispute dispute) {
-    return warning(
-        said.at(), "Published sources disagree. " + dispute.sources(), dispute.mend());
+    return warning(said.at(), "Published sources disagree. " + dispute.sources(), dispute.mend());
   }
 }

@@ -64,8 +64,11 @@ public final class ClaimMarksDiffer implements VersionRule {
         : Stream.of(
             error(
                     here.at(),
-                    "The marks of claims of `" + state.name() + "` differ: "
-                        + words(lost, invented) + ".",
+                    "The marks of claims of `"
+                        + state.name()
+                        + "` differ: "
+                        + words(lost, invented)
+                        + ".",
                     "Write exactly the marks of the source, each at the end of its sentence.")
                 .withBecause("source line " + state.source().get().piece().at().line()));
   }

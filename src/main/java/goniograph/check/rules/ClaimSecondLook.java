@@ -2,7 +2,6 @@ package goniograph.check.rules;
 
 import goniograph.check.Acceptance;
 import goniograph.check.Checked;
-import goniograph.check.Example;
 import goniograph.check.RulePage;
 import goniograph.check.VersionRule;
 import goniograph.finding.Finding;
@@ -61,9 +60,7 @@ public final class ClaimSecondLook implements VersionRule {
   /** Words about risks, and about how great they are in themselves. */
   private record Risks(WordFinder risk, WordFinder itself) {
     Risks(Words words) {
-      this(
-          words.finder("claim.risk"),
-          words.finder("claim.absolute-risk"));
+      this(words.finder("claim.risk"), words.finder("claim.absolute-risk"));
     }
 
     boolean alone(String sentence) {

@@ -25,8 +25,7 @@ final class ExampleFiles {
   /** A sentence of the advice topic that examples take the place of, and its translation. */
   static final String TOLD = "Soreness that comes and goes is a normal part of getting stronger.";
 
-  private static final String TOLD_IN_ARABIC =
-      "الوجع الذي يأتي ويذهب جزء طبيعي من اكتساب القوة.";
+  private static final String TOLD_IN_ARABIC = "الوجع الذي يأتي ويذهب جزء طبيعي من اكتساب القوة.";
 
   private static final Map<String, String> LISTED =
       Map.of(

@@ -42,10 +42,7 @@ public final class PainWording implements VersionRule {
               ExampleFiles.CHAIR_RISE,
               "A little out of breath is fine.",
               "Pain up to «7 out of 10» is fine."),
-          Example.in(
-                  ExampleFiles.CHAIR_RISE,
-                  "Do not push through pain.",
-                  "Lean «until it hurts».")
+          Example.in(ExampleFiles.CHAIR_RISE, "Do not push through pain.", "Lean «until it hurts».")
               .insteadOf("A little out of breath is fine."));
 
   @Override
@@ -71,8 +68,7 @@ public final class PainWording implements VersionRule {
   }
 
   private Stream<Finding> pushed(Said said, Words words) {
-    WordFinder push =
-        words.senseFinder("pain.push");
+    WordFinder push = words.senseFinder("pain.push");
     Negation negation = Negation.of(words);
     return push.find(said.text()).stream()
         .filter(found -> !negation.reaches(said.text(), found.from()))
@@ -113,8 +109,7 @@ public final class PainWording implements VersionRule {
   }
 
   private Stream<Finding> scores(Said said, Scores scores, OptionalInt most) {
-    return scores.allowed(said.text()).stream()
-        .flatMap(one -> score(said, one, most).stream());
+    return scores.allowed(said.text()).stream().flatMap(one -> score(said, one, most).stream());
   }
 
   private Optional<Finding> score(Said said, Amounts.Amount one, OptionalInt most) {

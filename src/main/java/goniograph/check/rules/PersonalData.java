@@ -44,8 +44,7 @@ public final class PersonalData implements Rule {
   @Override
   public Stream<Finding> check(Checked checked) {
     Library library = checked.library();
-    Stream<Finding> texts =
-        checked.entries().flatMap(entry -> inEntry(entry, checked));
+    Stream<Finding> texts = checked.entries().flatMap(entry -> inEntry(entry, checked));
     Stream<Finding> poses =
         library.figures().values().stream()
             .flatMap(file -> inFile(file, Library.SOURCE_LANGUAGE, checked));

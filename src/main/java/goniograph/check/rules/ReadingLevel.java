@@ -7,8 +7,8 @@ import goniograph.check.Rule;
 import goniograph.check.RulePage;
 import goniograph.finding.Finding;
 import goniograph.language.Language;
-import goniograph.language.ReadingCounts;
 import goniograph.language.Readability;
+import goniograph.language.ReadingCounts;
 import goniograph.language.TextMeasure;
 import goniograph.library.Entry;
 import goniograph.library.Library;
@@ -37,8 +37,7 @@ public final class ReadingLevel implements Rule {
               + " clear: have a reader tell you what he would do.",
           "American Medical Association, at most sixth grade, in PMC6334864; Kincaid 1975",
           Acceptance.AUTHOR,
-          Example.in(
-              "shared/clinic.yaml", "languages: [en, ar]", "languages: [en, «ar»]"));
+          Example.in("shared/clinic.yaml", "languages: [en, ar]", "languages: [en, «ar»]"));
 
   @Override
   public RulePage page() {

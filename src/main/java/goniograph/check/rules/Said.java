@@ -28,9 +28,7 @@ record Said(Version version, String section, Piece piece, Sentence sentence) {
     List<Said> all = new ArrayList<>();
     version.body().title().ifPresent(title -> add(version, TITLE, title, language, all));
     for (Body.Section section : version.body().sections()) {
-      section
-          .pieces()
-          .forEach(piece -> add(version, section.key().value(), piece, language, all));
+      section.pieces().forEach(piece -> add(version, section.key().value(), piece, language, all));
     }
     return all;
   }

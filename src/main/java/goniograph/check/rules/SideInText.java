@@ -74,8 +74,7 @@ public final class SideInText implements VersionRule {
   }
 
   /** The title and the words against the mode first; where they agree, all against the figure. */
-  private Stream<Finding> judged(
-      Exercise exercise, List<Named> all, Words words, Checked checked) {
+  private Stream<Finding> judged(Exercise exercise, List<Named> all, Words words, Checked checked) {
     Sides sides = exercise.sides().value();
     boolean fixed = sides.mode() == Sides.Mode.LEFT || sides.mode() == Sides.Mode.RIGHT;
     List<Named> title = all.stream().filter(one -> one.said().in(Said.TITLE)).toList();
@@ -100,7 +99,11 @@ public final class SideInText implements VersionRule {
             error(
                     at(one),
                     "A side is typed, and the side is asked at print.",
-                    "Write `{side" + part(one) + "}`, or `{other" + part(one) + "}` for the other"
+                    "Write `{side"
+                        + part(one)
+                        + "}`, or `{other"
+                        + part(one)
+                        + "}` for the other"
                         + " side.")
                 .withBecause("sides in the front matter"));
   }
@@ -148,8 +151,7 @@ public final class SideInText implements VersionRule {
         .flatMap(
             scene -> {
               ShownSides sides =
-                  new ShownSides(
-                      scene, words, exercise.sides().value().mode() == Sides.Mode.LEFT);
+                  new ShownSides(scene, words, exercise.sides().value().mode() == Sides.Mode.LEFT);
               return shown.stream().flatMap(one -> against(one, shown, sides, scene).stream());
             });
   }
@@ -167,8 +169,11 @@ public final class SideInText implements VersionRule {
                 shows ->
                     error(
                             at(one),
-                            "The words name the " + word(one.left()) + " side, in the figure "
-                                + shows + ".",
+                            "The words name the "
+                                + word(one.left())
+                                + " side, in the figure "
+                                + shows
+                                + ".",
                             "Write the side that the figure shows, or mend the pose.")
                         .withBecause("figures/" + scene.pose() + ".yaml"));
   }

@@ -24,14 +24,9 @@ public final class WordAmbiguous extends WordRule {
               + " or into agony.",
           RulePage.PRACTICE,
           Acceptance.AUTHOR,
+          Example.in(ExampleFiles.HEEL_TO_TOE, "Then do it again.", "Do it again «as tolerated»."),
           Example.in(
-              ExampleFiles.HEEL_TO_TOE,
-              "Then do it again.",
-              "Do it again «as tolerated»."),
-          Example.in(
-              ExampleFiles.HEEL_TO_TOE,
-              "Then do it again.",
-              "Then «alternate», every other day."));
+              ExampleFiles.HEEL_TO_TOE, "Then do it again.", "Then «alternate», every other day."));
 
   @Override
   public RulePage page() {

@@ -20,9 +20,7 @@ public final class WordFrightening extends WordRule {
           RulePage.PRACTICE,
           Acceptance.CLINICIAN,
           Example.in(
-              ExampleFiles.ADVICE,
-              "Sore does not mean harmed.",
-              "Sore joints are «worn out».")
+                  ExampleFiles.ADVICE, "Sore does not mean harmed.", "Sore joints are «worn out».")
               .insteadOf("Sore does not mean harmed."));
 
   @Override

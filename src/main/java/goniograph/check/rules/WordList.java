@@ -31,8 +31,7 @@ final class WordList {
     Words words = checked.words(language);
     say = new TreeMap<>(words.instead(name));
     checked.library().terms(language).ifPresent(terms -> take(terms, clinic.apply(terms)));
-    finder =
-        WordFinder.of(words, List.copyOf(say.keySet()), words.list(name + ".silent"));
+    finder = WordFinder.of(words, List.copyOf(say.keySet()), words.list(name + ".silent"));
     negation = Negation.of(words);
   }
 

@@ -31,8 +31,14 @@ abstract class WordRule implements Rule {
     Stream<Finding> texts =
         checked
             .entries()
-            .flatMap(entry -> entry.languages().stream().flatMap(tag -> entry.version(tag).stream()
-                .flatMap(version -> inVersion(entry, version, lists, checked))));
+            .flatMap(
+                entry ->
+                    entry.languages().stream()
+                        .flatMap(
+                            tag ->
+                                entry.version(tag).stream()
+                                    .flatMap(
+                                        version -> inVersion(entry, version, lists, checked))));
     Stream<Finding> statements =
         checked.library().statements().stream()
             .flatMap(statement -> inStatement(statement, lists, checked));

@@ -50,9 +50,7 @@ class TextSenseTest {
           "personal-data");
 
   private static final List<Rule> RULES =
-      RuleBook.rules().stream()
-          .filter(rule -> TEXT_RULES.contains(rule.page().name()))
-          .toList();
+      RuleBook.rules().stream().filter(rule -> TEXT_RULES.contains(rule.page().name())).toList();
 
   /** Where a sentence is put: a file, and the passage it takes the place of. */
   private record Home(String file, String passage, List<Example.Edit> more) {}
@@ -142,8 +140,7 @@ class TextSenseTest {
             edit("figure: hp-chair-rise\n", "figure: not-drawn-yet\n"),
             edit("2. Sit tall near the front of the seat.", "2. " + words),
             edit("1. Sit tall\n", "1. Begin\n"));
-    List<String> found =
-        found(ExampleFiles.CHAIR_RISE, edits).stream().map(Finding::rule).toList();
+    List<String> found = found(ExampleFiles.CHAIR_RISE, edits).stream().map(Finding::rule).toList();
     assertEquals(rule.isEmpty() ? List.of() : List.of(rule), found);
   }
 
