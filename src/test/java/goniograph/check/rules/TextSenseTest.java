@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -155,7 +156,7 @@ class TextSenseTest {
 
   /** Errors and warnings about a text with this sentence in it, in place of another. */
   private static List<Finding> found(String home, String sentence) {
-    Home at = HOMES.get(home);
+    Home at = Objects.requireNonNull(HOMES.get(home), home);
     List<Example.Edit> edits = new ArrayList<>(at.more());
     edits.add(new Example.Edit(at.file(), at.passage(), sentence));
     return found(at.file(), edits);
