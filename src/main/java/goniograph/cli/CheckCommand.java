@@ -4,7 +4,9 @@ import goniograph.build.Examined;
 import goniograph.check.Checked;
 import goniograph.check.Checker;
 import goniograph.exchange.FindingsJson;
+import goniograph.check.rules.RuleBook;
 import goniograph.exchange.FindingsReport;
+import goniograph.exchange.FindingsSarif;
 import goniograph.exchange.FindingsText;
 import goniograph.finding.Finding;
 import goniograph.finding.Nearest;
@@ -24,7 +26,8 @@ final class CheckCommand implements Callable<Integer> {
   /** How findings are written. */
   enum Format {
     text,
-    json
+    json,
+    sarif
   }
 
   @Mixin private final Common common;
@@ -74,6 +77,7 @@ final class CheckCommand implements Callable<Integer> {
     return switch (format) {
       case text -> FindingsText.of(report);
       case json -> FindingsJson.of(report);
+      case sarif -> FindingsSarif.of(report, RuleBook.rules());
     };
   }
 
