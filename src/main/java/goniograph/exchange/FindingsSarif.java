@@ -34,8 +34,7 @@ public final class FindingsSarif {
   private FindingsSarif(FindingsReport report, List<Rule> book) {
     this.report = report;
     book.forEach(rule -> pages.put(rule.page().name(), rule.page()));
-    this.rules =
-        List.copyOf(new TreeSet<>(report.findings().stream().map(Finding::rule).toList()));
+    this.rules = List.copyOf(new TreeSet<>(report.findings().stream().map(Finding::rule).toList()));
   }
 
   /**

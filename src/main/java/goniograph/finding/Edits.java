@@ -27,8 +27,7 @@ public final class Edits {
       if (mend.edits().stream().allMatch(edit -> free(edit, taken))) {
         mend.edits()
             .forEach(
-                edit ->
-                    taken.computeIfAbsent(edit.at().file(), f -> new ArrayList<>()).add(edit));
+                edit -> taken.computeIfAbsent(edit.at().file(), f -> new ArrayList<>()).add(edit));
       }
     }
     Map<String, byte[]> changed = new TreeMap<>();

@@ -74,12 +74,14 @@ public record Finding(
 
   /** The same finding, about this entry. */
   public Finding withEntry(String id) {
-    return new Finding(rule, level, id, language, at, what, why, because, mend, mendGrade, edits, source);
+    return new Finding(
+        rule, level, id, language, at, what, why, because, mend, mendGrade, edits, source);
   }
 
   /** The same finding, about this language version. */
   public Finding withLanguage(String tag) {
-    return new Finding(rule, level, entry, tag, at, what, why, because, mend, mendGrade, edits, source);
+    return new Finding(
+        rule, level, entry, tag, at, what, why, because, mend, mendGrade, edits, source);
   }
 
   /** The same finding, with the property that made it fire. */

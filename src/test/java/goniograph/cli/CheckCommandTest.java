@@ -118,4 +118,33 @@ class CheckCommandTest {
     assertEquals(
         "There is no rule `breathe-on-efort`; did you mean `breathe-on-effort`?\n", console.err());
   }
+
+  @Test
+  void mendShowsTheDifferenceMakesTheSafeOnesAndLeavesTheRest() {
+    change(BALANCE, "{ n: 2, hold: 30 s,", "{ n: 2, hold: 30 sec,");
+    change(BALANCE, "aim: balance", "aim: balans");
+    assertEquals(Exit.FINDINGS, console.run("check", "--mend"));
+    assertTrue(console.out().contains("+    - { n: 2, hold: 30 s,"), console.out());
+    assertTrue(console.out().contains("1 mend made in 1 file."), console.out());
+    assertTrue(console.out().contains("1 more would be asked for"), console.out());
+    assertTrue(console.out().contains("`balans`"), console.out());
+    assertTrue(text(BALANCE).contains("{ n: 2, hold: 30 s,"));
+    assertTrue(text(BALANCE).contains("aim: balans"));
+  }
+
+  @Test
+  void whatChangesTheMeaningIsAskedForAtATerminal() {
+    change(BALANCE, "aim: balance", "aim: balans");
+    console.answers(false);
+    assertEquals(Exit.FINDINGS, console.run("check", "--mend"));
+    assertTrue(text(BALANCE).contains("aim: balans"));
+    console.answers(true);
+    assertEquals(Exit.CLEAN, console.run("check", "--mend"));
+    assertTrue(console.out().contains("Make this change? [y/N]"), console.out());
+    assertTrue(text(BALANCE).contains("aim: balance"));
+  }
+
+  private String text(String file) {
+    return new String(console.files.bytes(file).orElseThrow(), StandardCharsets.UTF_8);
+  }
 }
