@@ -92,6 +92,9 @@ public final class FindingsSarif {
       entry.put("name", finding.entry());
       entry.put("kind", "module");
     }
+    if (finding.accepted()) {
+      node.putArray("suppressions").addObject().put("kind", "external").put("status", "accepted");
+    }
     if (finding.mendGrade() != MendGrade.SHOW) {
       fix(node.putArray("fixes").addObject(), finding);
     }

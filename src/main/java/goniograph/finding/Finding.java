@@ -19,6 +19,7 @@ import java.util.List;
  * @param mendGrade how far the mend may be trusted
  * @param edits what the mend changes; empty where it is only shown
  * @param source citation of the rule, or "" for a rule of the house
+ * @param accepted true where someone lets it stand, with a reason and a last day
  */
 public record Finding(
     String rule,
@@ -32,7 +33,8 @@ public record Finding(
     String mend,
     MendGrade mendGrade,
     List<Edit> edits,
-    String source) {
+    String source,
+    boolean accepted) {
   public Finding {
     edits = List.copyOf(edits);
   }
@@ -63,42 +65,54 @@ public record Finding(
 
   private static Finding of(
       String rule, Level level, Span at, String what, String why, String mend) {
-    return new Finding(rule, level, "", "", at, what, why, "", mend, MendGrade.SHOW, List.of(), "");
+    return new Finding(
+        rule, level, "", "", at, what, why, "", mend, MendGrade.SHOW, List.of(), "", false);
   }
 
   /** The same finding in other words. */
   public Finding withWhat(String words) {
     return new Finding(
-        rule, level, entry, language, at, words, why, because, mend, mendGrade, edits, source);
+        rule, level, entry, language, at, words, why, because, mend, mendGrade, edits, source,
+        accepted);
   }
 
   /** The same finding, about this entry. */
   public Finding withEntry(String id) {
     return new Finding(
-        rule, level, id, language, at, what, why, because, mend, mendGrade, edits, source);
+        rule, level, id, language, at, what, why, because, mend, mendGrade, edits, source,
+        accepted);
   }
 
   /** The same finding, about this language version. */
   public Finding withLanguage(String tag) {
     return new Finding(
-        rule, level, entry, tag, at, what, why, because, mend, mendGrade, edits, source);
+        rule, level, entry, tag, at, what, why, because, mend, mendGrade, edits, source, accepted);
   }
 
   /** The same finding, with the property that made it fire. */
   public Finding withBecause(String reason) {
     return new Finding(
-        rule, level, entry, language, at, what, why, reason, mend, mendGrade, edits, source);
+        rule, level, entry, language, at, what, why, reason, mend, mendGrade, edits, source,
+        accepted);
   }
 
   /** The same finding, with its citation. */
   public Finding withSource(String citation) {
     return new Finding(
-        rule, level, entry, language, at, what, why, because, mend, mendGrade, edits, citation);
+        rule, level, entry, language, at, what, why, because, mend, mendGrade, edits, citation,
+        accepted);
   }
 
   /** The same finding, with what its mend changes in the files. */
   public Finding withMend(MendGrade grade, List<Edit> changes) {
     return new Finding(
-        rule, level, entry, language, at, what, why, because, mend, grade, changes, source);
+        rule, level, entry, language, at, what, why, because, mend, grade, changes, source,
+        accepted);
+  }
+
+  /** The same finding, let stand. */
+  public Finding asAccepted() {
+    return new Finding(
+        rule, level, entry, language, at, what, why, because, mend, mendGrade, edits, source, true);
   }
 }
