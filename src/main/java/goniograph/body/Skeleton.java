@@ -59,14 +59,14 @@ public record Skeleton(
         turned(spine, turn, about),
         turned(left, turn, about),
         turned(right, turn, about),
-        curl);
+        fingers);
   }
 
   /** The skeleton with some joints of the spine placed anew; what hangs on them stays. */
   public Skeleton with(Map<SpineJoint, Frame> joints) {
     Map<SpineJoint, Frame> all = new EnumMap<>(spine);
     all.putAll(joints);
-    return new Skeleton(body, pelvis, all, left, right, curl);
+    return new Skeleton(body, pelvis, all, left, right, fingers);
   }
 
   /** The skeleton with some limb segments of one side placed anew. */
