@@ -38,7 +38,8 @@ final class FrameSolver {
     }
     Touch touch = new Touch(room());
     Skeleton laid = new Forearms(touch).lay(planted, contacts);
-    Skeleton held = new Hands(touch, pins).lay(laid, contacts);
+    Skeleton touching = new Hands(touch, pins).lay(laid, contacts);
+    Skeleton held = new BallGrip(pose, touch).close(touching, contacts);
     return new Clearance(touch).clear(SpineSolver.headLaid(held, contacts, touch), contacts);
   }
 

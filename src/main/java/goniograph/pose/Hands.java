@@ -247,7 +247,7 @@ final class Hands {
   }
 
   /** A hand whose fingers point along {@code fingers} and whose back faces {@code outward}. */
-  private static Turn axes(Vec fingers, Vec outward, Side side) {
+  static Turn axes(Vec fingers, Vec outward, Side side) {
     Vec y = fingers.times(-1);
     Vec z = along(outward, fingers).unit().times(side.sign());
     return new Turn(y.cross(z), y, z);

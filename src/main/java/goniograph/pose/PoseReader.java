@@ -80,6 +80,8 @@ public final class PoseReader {
         frames(form, contacts),
         Marks.moving(form.optional("moving"), complaint),
         Marks.marks(form.optional("marks"), complaint),
+        form.optional("focus").as(Spellings.oneOf(Focus.words())).map(Located::value),
+        frame(form, "wrong", "wrong", contacts),
         form.optional("balance").as(Spellings.oneOf(List.of("auto"))).isPresent());
   }
 
