@@ -52,7 +52,7 @@ public final class Cues {
       }
     }
     return new Cues(
-        Collections.unmodifiableSortedMap(finders), WordFinder.of(words, words.negations()));
+        Collections.unmodifiableSortedMap(finders), words.finder("negation"));
   }
 
   private static Properties load(String name) {
