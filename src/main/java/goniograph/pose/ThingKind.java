@@ -1,8 +1,8 @@
 package goniograph.pose;
 
 import goniograph.matter.Spellings;
-import java.util.List;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**

@@ -50,6 +50,7 @@ class HandWordsTest {
     assertEquals("pose-movement-unknown", finding.rule());
     assertTrue(finding.mend().contains("`curl`, `shape`"), finding.mend());
   }
+
   /** Fingers close round what is held, more round a stick than round a bottle. */
   @Test
   void anUntypedHandClosesRoundWhatItHolds() {
@@ -60,8 +61,12 @@ class HandWordsTest {
 
   private static Fingers grip(String thing) {
     String pose =
-        "pose: test\nbase: standing\nprops: {" + thing + ": {}}\n"
-            + "contacts: [feet on floor, right hand holding " + thing + "]\n";
+        "pose: test\nbase: standing\nprops: {"
+            + thing
+            + ": {}}\n"
+            + "contacts: [feet on floor, right hand holding "
+            + thing
+            + "]\n";
     Scene scene = PoseSolver.solve(Poses.of(pose)).scene();
     return scene.keys().get(0).skeleton().fingers(Side.RIGHT);
   }
