@@ -89,6 +89,8 @@ class PosePerturbationTest {
             .toList(),
         pose.moving(),
         pose.marks(),
+        pose.focus(),
+        pose.wrong(),
         pose.balanced());
   }
 
