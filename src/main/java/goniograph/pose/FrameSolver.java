@@ -29,8 +29,8 @@ final class FrameSolver {
     Skeleton typed = skeleton(angles);
     boolean first = room == null;
     Touch below = new Touch(first ? Room.around(pose, typed) : room());
-    Skeleton bent =
-        skeleton(SpineSolver.lying(pose.body(), pose.base().turn(), angles, contacts, below));
+    JointAngles lying = SpineSolver.lying(pose.body(), pose.base().turn(), angles, contacts, below);
+    Skeleton bent = lying == angles ? typed : skeleton(lying);
     Skeleton placed = root.place(bent, contacts, below, first);
     Skeleton planted = planted(new Clearance(below).feet(placed, contacts), contacts, below);
     if (first) {
