@@ -5,6 +5,7 @@ import goniograph.figure.Figure;
 import goniograph.figure.FigureOptions;
 import goniograph.figure.FigurePng;
 import goniograph.figure.LimbWords;
+import goniograph.figure.Person;
 import goniograph.figure.Style;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
@@ -112,8 +113,19 @@ final class FigureCommand implements Callable<Integer> {
 
   private FigureOptions options() {
     FigureOptions plain =
-        FigureOptions.STANDARD.sized(WIDE, HIGH, FigureOptions.STANDARD.weights()).in(styled());
+        FigureOptions.STANDARD
+            .of(person())
+            .sized(WIDE, HIGH, FigureOptions.STANDARD.weights())
+            .in(styled());
     return angles ? plain.forTherapist().lettered(FigureCommand::outline, LimbWords.NONE) : plain;
+  }
+
+  private Person person() {
+    return Library.read(common.files())
+        .library()
+        .clinic()
+        .map(clinic -> Person.of(clinic.settings().figure()))
+        .orElse(Person.ADULT);
   }
 
   private static TextOutline outline(String text, double size) {

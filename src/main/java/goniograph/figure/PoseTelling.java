@@ -82,7 +82,7 @@ public record PoseTelling(String base, String view, List<String> supports, List<
 
   private static boolean told(Freedom freedom, JointAngles before, JointAngles after) {
     return freedom.movement().unit() == Movement.Unit.DEGREES
-        && freedom.movement() != Movement.CURL
+        && freedom.joint() != Joint.HAND
         && Math.abs(after.get(freedom) - before.get(freedom)) > TOLD;
   }
 

@@ -1,5 +1,6 @@
 package goniograph.pose;
 
+import goniograph.body.Fingers;
 import goniograph.body.Freedom;
 import goniograph.body.Joint;
 import goniograph.body.Movement;
@@ -95,7 +96,24 @@ final class AngleReader {
     value
         .scalar()
         .ifPresent(
-            scalar -> Phrase.of(scalar).clauses().forEach(clause -> clause(joint, sides, clause)));
+            scalar ->
+                Phrase.of(scalar)
+                    .clauses()
+                    .forEach(
+                        clause -> {
+                          if (joint != Joint.HAND || !hand(sides, clause)) {
+                            clause(joint, sides, clause);
+                          }
+                        }));
+  }
+
+  /** True where the clause is one of a hand's short words, understood or not. */
+  private boolean hand(List<Optional<Side>> sides, Phrase clause) {
+    Optional<Fingers> fingers =
+        HandWords.isShape(clause) ? HandWords.shape(clause, complaint) : HandWords.curl(clause);
+    fingers.ifPresent(
+        bent -> sides.forEach(side -> angles.addAll(HandWords.angles(bent, side, clause))));
+    return fingers.isPresent() || HandWords.isShape(clause);
   }
 
   private void clause(Joint joint, List<Optional<Side>> sides, Phrase clause) {
@@ -125,9 +143,11 @@ final class AngleReader {
   }
 
   private static List<String> words(Joint joint) {
-    return joint.movements().stream()
-        .flatMap(m -> Stream.of(m.positive(), m.negative()))
-        .filter(word -> !word.isEmpty())
+    Stream<String> own =
+        joint.movements().stream()
+            .flatMap(m -> Stream.of(m.positive(), m.negative()))
+            .filter(word -> !word.isEmpty());
+    return Stream.concat(joint == Joint.HAND ? HandWords.ALL.stream() : Stream.empty(), own)
         .toList();
   }
 

@@ -61,8 +61,8 @@ public final class PoseReader {
 
   private PoseFile pose(Located<String> id, BasePosture base, Form form) {
     List<SupportWish> supports = SupportReader.supports(form.optional("supports"), complaint);
-    Optional<BandWish> band = SupportReader.band(form.optional("props"));
-    ContactReader contacts = new ContactReader(targets(supports, band), complaint);
+    List<PropWish> props = PropReader.read(form.optional("props"));
+    ContactReader contacts = new ContactReader(targets(supports, props), complaint);
     return new PoseFile(
         id.value(),
         id.at(),
@@ -74,7 +74,7 @@ public final class PoseReader {
             .orElse(View.usual(base)),
         camera(form.optional("camera")),
         supports,
-        band,
+        props,
         contacts.read(form.optional("contacts")),
         AngleReader.read(form.optional("angles"), complaint),
         frames(form, contacts),
@@ -83,10 +83,10 @@ public final class PoseReader {
         form.optional("balance").as(Spellings.oneOf(List.of("auto"))).isPresent());
   }
 
-  private static List<String> targets(List<SupportWish> supports, Optional<BandWish> band) {
-    List<String> targets = new ArrayList<>(List.of("floor", "thighs"));
-    supports.forEach(support -> targets.add(support.kind().word()));
-    band.ifPresent(b -> targets.add("band"));
+  private static List<String> targets(List<SupportWish> supports, List<PropWish> props) {
+    List<String> targets = new ArrayList<>(List.of("floor", Contact.THIGHS, Contact.LEFT_FOOT, Contact.RIGHT_FOOT));
+    supports.forEach(support -> targets.addAll(support.targets()));
+    props.forEach(prop -> targets.add(prop.word()));
     return targets;
   }
 
