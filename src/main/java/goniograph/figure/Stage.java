@@ -21,7 +21,11 @@ record Stage(List<Part> parts) {
 
   static Stage of(Scene scene, SceneParts parts, Projection paper, Step step) {
     DepthOrder order = new DepthOrder(paper, step.key().skeleton(), carries(scene));
-    return new Stage(order.sorted(parts.of(step.key(), step.marked())));
+    List<Part> shown =
+        parts.of(step.key(), step.marked()).stream()
+            .filter(part -> Crop.shows(scene.focus(), part))
+            .toList();
+    return new Stage(order.sorted(shown));
   }
 
   private static boolean[] carries(Scene scene) {
