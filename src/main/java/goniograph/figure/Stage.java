@@ -25,7 +25,8 @@ record Stage(List<Part> parts) {
   static Stage of(Scene scene, SceneParts parts, Projection paper, Step step) {
     DepthOrder order = new DepthOrder(paper, step.key().skeleton(), carries(scene));
     List<Part> simple =
-        parts.of(step.key(), step.marked()).stream().map(p -> p.simplified(FINE)).toList();
+        parts.of(step.key(), step.marked()).stream()
+            .filter(part -> Crop.shows(scene.focus(), part)).map(p -> p.simplified(FINE)).toList();
     return new Stage(order.sorted(simple));
   }
 
