@@ -57,7 +57,9 @@ final class Clearance {
 
   private Skeleton arm(Skeleton s, Side side) {
     Skeleton body = s;
-    for (int i = 0; i < ROUNDS && Math.max(handDepth(body, side), elbowDepth(body, side)) > 0; i++) {
+    for (int i = 0;
+        i < ROUNDS && Math.max(handDepth(body, side), elbowDepth(body, side)) > 0;
+        i++) {
       Vec up = Vec.UP.times(Math.max(0, handDepth(body, side) + 1e-4));
       Vec wrist = Landmarks.wrist(body, side).plus(up);
       double ground = touch.ground(Landmarks.elbow(body, side));

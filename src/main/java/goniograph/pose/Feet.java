@@ -52,9 +52,7 @@ final class Feet {
     Skeleton body = carried ? s.moved(Vec.UP.times(rise(s, feet))) : s;
     Planted planted = carried ? settled(body, feet) : all(body, feet);
     Skeleton stands =
-        carried && balance && !feet.isEmpty()
-            ? balanced(planted.skeleton, feet)
-            : planted.skeleton;
+        carried && balance && !feet.isEmpty() ? balanced(planted.skeleton, feet) : planted.skeleton;
     return kneeling(stands, contacts);
   }
 

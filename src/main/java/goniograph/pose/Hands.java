@@ -78,9 +78,7 @@ final class Hands {
     boolean tips = contact.part() == Part.FINGERTIPS;
     Skeleton shaped = s.withCurl(side, tips ? TIP_CURL : 0);
     Goal goal =
-        tips
-            ? onTips(shaped, side, face.get(), contact)
-            : flat(shaped, side, face.get(), contact);
+        tips ? onTips(shaped, side, face.get(), contact) : flat(shaped, side, face.get(), contact);
     return reach(shaped, side, goal);
   }
 
@@ -152,8 +150,7 @@ final class Hands {
    * Where the palm is as typed: on a level face ahead of the wrist, which bends; of a hand that
    * slides, as far from the shoulder as typed.
    */
-  private static Vec typedPalm(
-      Skeleton s, Side side, Surface face, Contact contact, Vec fingers) {
+  private static Vec typedPalm(Skeleton s, Side side, Surface face, Contact contact, Vec fingers) {
     Vec wrist = Landmarks.wrist(s, side);
     Vec ahead = fingers.times(Lengths.PALM);
     if (contact.manner() == Contact.Manner.SLIDES_ON) {

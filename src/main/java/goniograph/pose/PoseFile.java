@@ -53,7 +53,9 @@ public record PoseFile(
 
   /** A frame's angles: the base posture's, then the pose's, then its own; the last wins. */
   JointAngles angles(KeyFrame frame) {
-    return base.angles(kneeling()).over(TypedAngle.angles(typed)).over(TypedAngle.angles(frame.typed()));
+    return base.angles(kneeling())
+        .over(TypedAngle.angles(typed))
+        .over(TypedAngle.angles(frame.typed()));
   }
 
   /** The side that kneels, where one alone does. */

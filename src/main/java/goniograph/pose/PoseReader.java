@@ -84,7 +84,8 @@ public final class PoseReader {
   }
 
   private static List<String> targets(List<SupportWish> supports, List<PropWish> props) {
-    List<String> targets = new ArrayList<>(List.of("floor", Contact.THIGHS, Contact.LEFT_FOOT, Contact.RIGHT_FOOT));
+    List<String> targets =
+        new ArrayList<>(List.of("floor", Contact.THIGHS, Contact.LEFT_FOOT, Contact.RIGHT_FOOT));
     supports.forEach(support -> targets.addAll(support.targets()));
     props.forEach(prop -> targets.add(prop.word()));
     return targets;

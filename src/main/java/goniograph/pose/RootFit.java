@@ -14,9 +14,10 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 
 /**
- * Shifts, pitches and rolls the whole body until all contacts that compete for it are met as well as
- * may be, by damped least squares. What carries the body counts most; arms and legs that can bend
- * count as much as they would have to leave their typed angles; the typed trunk counts a little.
+ * Shifts, pitches and rolls the whole body until all contacts that compete for it are met as well
+ * as may be, by damped least squares. What carries the body counts most; arms and legs that can
+ * bend count as much as they would have to leave their typed angles; the typed trunk counts a
+ * little.
  *
  * <p>The trunk may pitch where nothing says how the pelvis lies: on hands and knees, leaning on a
  * table, lying on a side, and lying on the upper back with planted feet. Then the hips keep their
@@ -179,7 +180,9 @@ final class RootFit {
     return base == BasePosture.LEANING || kneels && s.pelvis().axes().y().y() < .7;
   }
 
-  /** A planted foot pulls at the knee of a hip that keeps its angle; hips keep off what is below. */
+  /**
+   * A planted foot pulls at the knee of a hip that keeps its angle; hips keep off what is below.
+   */
   private void leg(
       Contact c,
       List<Contact> contacts,
@@ -204,8 +207,6 @@ final class RootFit {
   }
 
   private boolean pitches(Skeleton s, List<Contact> contacts, List<Contact> carrying) {
-    return leans(s, carrying)
-        || bridges(contacts, carrying)
-        || carrying.get(0).part() == Part.SIDE;
+    return leans(s, carrying) || bridges(contacts, carrying) || carrying.get(0).part() == Part.SIDE;
   }
 }

@@ -34,8 +34,7 @@ final class Touch {
   /** The face of a support that a contact is with: a back's upright one, else the upper one. */
   Optional<Surface> face(Contact contact) {
     return room.find(contact.target())
-        .flatMap(
-            p -> leans(contact) ? p.upright().or(p::level) : p.level().or(p::upright));
+        .flatMap(p -> leans(contact) ? p.upright().or(p::level) : p.level().or(p::upright));
   }
 
   /** As {@link #face(Contact)}; of several faces the arm's nearest; also the thigh's upper side. */
@@ -43,9 +42,7 @@ final class Touch {
     if (contact.target().equals(Contact.THIGHS)) {
       return Optional.of(thigh(s, contact.side().orElse(Side.RIGHT)));
     }
-    return contact.part().ofArm()
-        ? room.face(contact.target(), anchor(s, contact))
-        : face(contact);
+    return contact.part().ofArm() ? room.face(contact.target(), anchor(s, contact)) : face(contact);
   }
 
   /** The plane on which a forearm or an elbow lies on a thigh, near the knee. */
@@ -114,8 +111,7 @@ final class Touch {
   static Vec swung(Vec centre, Vec point, Surface face, double out) {
     Vec n = face.normal();
     Vec way = point.minus(centre);
-    double rise =
-        Math.max(-way.length(), Math.min(way.length(), out - out(face, centre)));
+    double rise = Math.max(-way.length(), Math.min(way.length(), out - out(face, centre)));
     double across = Math.sqrt(Math.max(0, way.dot(way) - rise * rise));
     Vec along = way.minus(n.times(way.dot(n))).unit();
     return centre.plus(along.times(across)).plus(n.times(rise));

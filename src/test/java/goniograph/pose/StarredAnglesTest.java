@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The demo library's worked-out angles: those that its table of exercises marks with a star, because
- * contacts make them and nobody types them. Each comes out within 2 degrees, from typed angles that
- * are up to 10 degrees off.
+ * The demo library's worked-out angles: those that its table of exercises marks with a star,
+ * because contacts make them and nobody types them. Each comes out within 2 degrees, from typed
+ * angles that are up to 10 degrees off.
  */
 class StarredAnglesTest {
   private static final double WITHIN = 2;
@@ -62,7 +62,20 @@ class StarredAnglesTest {
     Solved solved = PoseSolver.solve(Poses.of(BRIDGE));
     MomentFacts down = solved.facts().keys().get(0);
     MomentFacts up = solved.facts().keys().get(1);
-    System.out.println(hip(down, Side.LEFT)+" "+knee(down, Side.LEFT)+" "+shinTilt(solved.scene().keys().get(0).skeleton())+" up "+hip(up, Side.LEFT)+" "+knee(up, Side.LEFT)+" tilt "+tilt(up)+" "+shinTilt(solved.scene().keys().get(1).skeleton()));
+    System.out.println(
+        hip(down, Side.LEFT)
+            + " "
+            + knee(down, Side.LEFT)
+            + " "
+            + shinTilt(solved.scene().keys().get(0).skeleton())
+            + " up "
+            + hip(up, Side.LEFT)
+            + " "
+            + knee(up, Side.LEFT)
+            + " tilt "
+            + tilt(up)
+            + " "
+            + shinTilt(solved.scene().keys().get(1).skeleton()));
     assertEquals(50, hip(down, Side.LEFT), WITHIN);
     assertEquals(109, knee(down, Side.LEFT), WITHIN);
     assertEquals(32, shinTilt(solved.scene().keys().get(0).skeleton()), WITHIN);
@@ -84,7 +97,7 @@ class StarredAnglesTest {
         angles: {pelvis: tilt forward 0, lumbar: flexion 0, hip both: flexion 80, knee both: flexion 90}
         """;
     MomentFacts sits = keys(chair.formatted(seat)).get(0);
-    System.out.println(hip(sits, Side.LEFT)+" "+knee(sits, Side.LEFT));
+    System.out.println(hip(sits, Side.LEFT) + " " + knee(sits, Side.LEFT));
     assertEquals(hip, hip(sits, Side.LEFT), WITHIN);
     assertEquals(knee, knee(sits, Side.LEFT), WITHIN);
   }
@@ -100,7 +113,8 @@ class StarredAnglesTest {
         angles: {hip right: extension 10, ankle right: plantarflexion 50, hip left: flexion 90, knee left: flexion 90}
         """;
     MomentFacts kneels = keys(stretch).get(0);
-    System.out.println(knee(kneels, Side.RIGHT)+" "+hip(kneels, Side.LEFT)+" "+knee(kneels, Side.LEFT));
+    System.out.println(
+        knee(kneels, Side.RIGHT) + " " + hip(kneels, Side.LEFT) + " " + knee(kneels, Side.LEFT));
     assertEquals(80, knee(kneels, Side.RIGHT), WITHIN);
   }
 
@@ -117,7 +131,21 @@ class StarredAnglesTest {
         end contacts: [right knee on wall]
         end: {hip right: flexion 15, knee right: flexion 45}
         """;
-    for (MomentFacts m : keys(wall)) System.out.println(m.worstMissCm()+" "+ankle(m, Side.RIGHT)+" "+hip(m, Side.RIGHT)+" "+knee(m, Side.RIGHT)+" | "+hip(m, Side.LEFT)+" "+knee(m, Side.LEFT)+" "+ankle(m, Side.LEFT));
+    for (MomentFacts m : keys(wall))
+      System.out.println(
+          m.worstMissCm()
+              + " "
+              + ankle(m, Side.RIGHT)
+              + " "
+              + hip(m, Side.RIGHT)
+              + " "
+              + knee(m, Side.RIGHT)
+              + " | "
+              + hip(m, Side.LEFT)
+              + " "
+              + knee(m, Side.LEFT)
+              + " "
+              + ankle(m, Side.LEFT));
     assertEquals(30, ankle(keys(wall).get(1), Side.RIGHT), WITHIN);
   }
 }

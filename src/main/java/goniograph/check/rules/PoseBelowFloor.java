@@ -8,6 +8,7 @@ import goniograph.finding.Finding;
 import goniograph.library.Exercise;
 import goniograph.pose.MomentFacts;
 import goniograph.pose.PoseFile;
+import goniograph.pose.SceneFacts;
 import goniograph.pose.Solved;
 import java.util.Comparator;
 import java.util.Locale;
@@ -38,7 +39,12 @@ public final class PoseBelowFloor implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
-    return solved.facts().all().stream()
+    return check(pose, solved.facts());
+  }
+
+  /** One finding, for the part that lies deepest at any moment. */
+  public Stream<Finding> check(PoseFile pose, SceneFacts facts) {
+    return facts.all().stream()
         .max(Comparator.comparingDouble(MomentFacts::belowFloorCm))
         .filter(moment -> moment.belowFloorCm() > MOST_CM)
         .map(
@@ -47,9 +53,10 @@ public final class PoseBelowFloor implements PoseRule {
                     pose.at(),
                     String.format(
                         Locale.ROOT,
-                        "The %s is %.1f cm below the floor.",
+                        "The %s is %.1f cm below the floor%s.",
                         moment.deepest(),
-                        moment.belowFloorCm()),
+                        moment.belowFloorCm(),
+                        facts.when(moment).isEmpty() ? "" : " " + facts.when(moment)),
                     "Add a contact such as `feet on floor`, or `toes on floor` where the heels are raised; or"
                         + " change the angles."))
         .stream();
