@@ -14,7 +14,6 @@ import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Pattern;
 
 /**
  * Phrases of one language that tell a patient to do something which needs care, by what it is: read
@@ -22,16 +21,15 @@ import java.util.regex.Pattern;
  * its clause, and where it is no part of a silent phrase.
  */
 public final class Cues {
-  private static final Pattern CLAUSE_END = Pattern.compile("[.!?;:,،؛؟]");
   private static final String SILENT = ".silent";
   private static final Map<String, Cues> LOADED = new ConcurrentHashMap<>();
 
   private final SortedMap<String, WordFinder> finders;
-  private final WordFinder negations;
+  private final Negation negation;
 
-  private Cues(SortedMap<String, WordFinder> finders, WordFinder negations) {
+  private Cues(SortedMap<String, WordFinder> finders, Negation negation) {
     this.finders = finders;
-    this.negations = negations;
+    this.negation = negation;
   }
 
   /** The cues of the language with this tag; none if there is no file for it. */
@@ -52,7 +50,7 @@ public final class Cues {
       }
     }
     return new Cues(
-        Collections.unmodifiableSortedMap(finders), WordFinder.of(words, words.negations()));
+        Collections.unmodifiableSortedMap(finders), Negation.of(words));
   }
 
   private static Properties load(String name) {
@@ -80,14 +78,7 @@ public final class Cues {
   public Optional<WordFinder.Found> find(String name, String text) {
     return Optional.ofNullable(finders.get(name)).stream()
         .flatMap(finder -> finder.find(text).stream())
-        .filter(found -> !negated(text, found.from()))
+        .filter(found -> !negation.reaches(text, found.from()))
         .findFirst();
-  }
-
-  private boolean negated(String text, int at) {
-    String before = text.substring(0, at);
-    int clause =
-        CLAUSE_END.matcher(before).results().mapToInt(end -> end.end()).reduce(0, (a, b) -> b);
-    return !negations.find(before.substring(clause)).isEmpty();
   }
 }

@@ -17,7 +17,7 @@ record RuleTables(List<DoseLimit> limits, List<Requirement> requirements, List<T
 
   private boolean add(Form form) {
     form.required("schema", SCHEMA).as(Spellings.oneOf(List.of(SCHEMA)));
-    limits.addAll(form.optional("limits").list(row -> SharedFiles.row(row, RuleReader::limit)));
+    limits.addAll(form.optional("limits").list(row -> SharedFiles.row(row, LimitReader::limit)));
     requirements.addAll(
         form.optional("requires")
             .list(row -> SharedFiles.row(row, RequirementReader::requirement)));

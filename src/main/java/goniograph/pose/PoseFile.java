@@ -25,6 +25,8 @@ import java.util.Optional;
  * @param frames the key frames in order; one where nothing moves
  * @param moving what is marked as moving
  * @param marks what is drawn on top
+ * @param focus the part of the body that alone is shown
+ * @param wrong how it is not to be done: what is typed here changes the last frame
  * @param balanced true where the body shall shift until it stands over its feet
  */
 public record PoseFile(
@@ -41,6 +43,8 @@ public record PoseFile(
     List<KeyFrame> frames,
     Moving moving,
     List<Mark> marks,
+    Optional<Focus> focus,
+    Optional<KeyFrame> wrong,
     boolean balanced) {
   public PoseFile {
     supports = List.copyOf(supports);
@@ -65,6 +69,12 @@ public record PoseFile(
             .filter(c -> c.part() == Part.KNEE)
             .noneMatch(c -> c.side().equals(Optional.of(Side.LEFT)));
     return right ? Side.RIGHT : Side.LEFT;
+  }
+
+  /** The wrong way whole: the last frame with what is wrong about it. */
+  Optional<KeyFrame> wrongWay() {
+    KeyFrame last = frames.get(frames.size() - 1);
+    return wrong.map(own -> own.over(last));
   }
 
   /** What an author typed for a frame: what a frame types hides what the pose typed. */
@@ -109,6 +119,8 @@ public record PoseFile(
         frames,
         moving,
         marks,
+        focus,
+        wrong,
         balanced);
   }
 
@@ -127,7 +139,9 @@ public record PoseFile(
         typed.stream().map(TypedAngle::mirrored).toList(),
         frames.stream().map(KeyFrame::mirrored).toList(),
         moving.mirrored(),
-        marks.stream().map(Marks::mirrored).toList(),
+        marks.stream().map(Mark::mirrored).toList(),
+        focus.map(Focus::mirrored),
+        wrong.map(KeyFrame::mirrored),
         balanced);
   }
 }

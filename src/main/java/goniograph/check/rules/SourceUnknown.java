@@ -27,8 +27,8 @@ public final class SourceUnknown implements Rule {
           Example.in(ExampleFiles.CHAIR_RISE, "ref: who-2020", "ref: «who-2002»"),
           Example.in(
               ExampleFiles.LIMITS,
-              "field: rest,          limit: ..180 s,   source: acsm-2011 }",
-              "field: rest,          limit: ..180 s,   source: «acsm-2010» }"));
+              "field: rest, limit: ..180 s, source: acsm-2011 }",
+              "field: rest, limit: ..180 s, source: «acsm-2010» }"));
 
   @Override
   public RulePage page() {

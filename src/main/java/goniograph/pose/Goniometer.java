@@ -1,4 +1,4 @@
-package goniograph.figure;
+package goniograph.pose;
 
 import goniograph.body.Frame;
 import goniograph.body.Landmarks;
@@ -6,6 +6,7 @@ import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
+import goniograph.body.Turn;
 import goniograph.body.Vec;
 import java.util.Optional;
 
@@ -20,10 +21,13 @@ import java.util.Optional;
  * @param bare how much of the arms is left out next to the joint, where they would cross the face
  * @param signed true where the angle is counted from the horizontal, down being negative
  */
-record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, double bare, boolean signed) {
+public record Goniometer(
+    Vec apex, Vec neutral, Vec moving, double radius, double bare, boolean signed) {
+  /** A sole nearer to level than this stands on the ground; the cosine of 3 degrees. */
+  private static final double FLAT = .9986;
 
   /** The goniometer for a pose file's joint word. */
-  static Optional<Goniometer> at(Skeleton s, String joint, Side side) {
+  public static Optional<Goniometer> at(Skeleton s, String joint, Side side) {
     return switch (joint) {
       case "hip" -> limb(s, Limb.THIGH, side, down(s.pelvis()), .17);
       case "knee" -> limb(s, Limb.SHANK, side, down(s.limb(Limb.THIGH, side)), .13);
@@ -31,6 +35,11 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, double bare,
       case "shoulder" -> limb(s, Limb.UPPER_ARM, side, down(s.spine(SpineJoint.T5)), .16);
       case "ankle" -> ankle(s, side);
       case "rotation" -> rotation(s, side);
+      case "wrist" -> limb(s, Limb.HAND, side, down(s.limb(Limb.FOREARM, side)), .10);
+      case "pelvis" -> trunk(s.pelvis(), Vec.UP, s.pelvis());
+      case "lumbar" -> trunk(s.spine(SpineJoint.L3), s.pelvis().axes().y(), s.spine(SpineJoint.L1));
+      case "thoracic" ->
+          trunk(s.spine(SpineJoint.T8), s.spine(SpineJoint.L1).axes().y(), s.spine(SpineJoint.T2));
       case "neck", "head" -> neck(s);
       case "cva" -> craniovertebral(s);
       default -> Optional.empty();
@@ -47,10 +56,22 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, double bare,
     return Optional.of(new Goniometer(frame.origin(), neutral, down(frame), radius, 0, false));
   }
 
-  /** The shank against the vertical, as a calf stretch is measured on the ground. */
+  private static Optional<Goniometer> trunk(Frame apex, Vec neutral, Frame moving) {
+    return Optional.of(new Goniometer(apex.origin(), neutral, moving.axes().y(), .24, 0, false));
+  }
+
+  /**
+   * On the ground the shank against the vertical, as a calf stretch is measured; else the foot
+   * against where it points at a right angle to the shank.
+   */
   private static Optional<Goniometer> ankle(Skeleton s, Side side) {
-    Vec up = s.limb(Limb.SHANK, side).axes().y();
-    return Optional.of(new Goniometer(Landmarks.ankle(s, side), Vec.UP, up, .14, 0, false));
+    Turn foot = s.limb(Limb.FOOT, side).axes();
+    Turn shank = s.limb(Limb.SHANK, side).axes();
+    Vec apex = Landmarks.ankle(s, side);
+    return Optional.of(
+        foot.y().dot(Vec.UP) > FLAT
+            ? new Goniometer(apex, Vec.UP, shank.y(), .14, 0, false)
+            : new Goniometer(apex, shank.x(), foot.x(), .14, 0, false));
   }
 
   /** The forearm against straight ahead, about the upper arm. */
@@ -80,20 +101,20 @@ record Goniometer(Vec apex, Vec neutral, Vec moving, double radius, double bare,
   }
 
   /** The angle between the arms in space, degrees. */
-  double degrees() {
+  public double degrees() {
     double size = Math.toDegrees(Math.atan2(neutral.cross(moving).length(), neutral.dot(moving)));
     return signed && moving.y() < 0 ? -size : size;
   }
 
   /** A point of the arc: {@code part} 0 on the stationary arm, 1 on the moving arm. */
-  Vec onArc(double part, double reach) {
+  public Vec onArc(double part, double reach) {
     double t = Math.toRadians(Math.abs(degrees())) * part;
     Vec q = moving.minus(neutral.times(neutral.dot(moving))).unit();
     return apex.plus(neutral.times(Math.cos(t)).plus(q.times(Math.sin(t))).times(radius * reach));
   }
 
   /** How squarely the angle's plane is seen: 1 in full, 0 edge on. */
-  double seen(Projection paper) {
-    return Math.abs(paper.facing(neutral.cross(moving).unit()));
+  public double seen(Vec toViewer) {
+    return Math.abs(toViewer.dot(neutral.cross(moving).unit()));
   }
 }
