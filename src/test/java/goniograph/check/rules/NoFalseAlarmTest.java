@@ -150,6 +150,30 @@ class NoFalseAlarmTest {
     return position.equals("standing") ? "stand" : position.equals("sitting") ? "sit" : "lie";
   }
 
+  /** What the figure shows in the hand or round the foot counts, whatever the fields say. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      textBlock =
+          """
+          props: {ball: {}} | hands holding ball | weight-in-hand | false
+          props: {dumbbell: {mass: 1}} | right hand holding dumbbell | weight-in-hand | true
+          props: {band: {round: right-foot}} | hands holding band | skin-of-the-foot | true
+          props: {band: {}} | hands holding band | skin-of-the-foot | false
+          props: {band: {}} | hands holding band | band-whole | true
+          """)
+  void thingsInTheFigure(String props, String contact, String rule, boolean fires) {
+    String pose =
+        "base: long-sitting\nview: side\nsupports: {mat: {}}\n"
+            + props
+            + "\ncontacts: [hips on mat, heels on mat, "
+            + contact
+            + "]\nangles: {shoulder both: flexion 40, elbow both: flexion 50, hand both: curl 70}\n";
+    List<String> found = found(Map.of(), pose);
+    assertEquals(fires, found.contains(rule), () -> "found: " + found);
+  }
+
   /** angles of the figure | more fields | whether the rule fires. */
   @ParameterizedTest(name = "{0}")
   @CsvSource(
