@@ -28,6 +28,7 @@ import goniograph.type.Weight;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -97,6 +98,7 @@ final class FigureCommand implements Callable<Integer> {
 
   private void draw(Solved solved) {
     Figure figure = Figure.of(solved.scene(), options());
+    figure.refusals().forEach(this::tell);
     String svg = figure.svg("", solved.scene().id(), solved.scene().id());
     byte[] bytes =
         switch (ending()) {
@@ -131,6 +133,21 @@ final class FigureCommand implements Callable<Integer> {
   private static TextOutline outline(String text, double size) {
     FaceOrder faces = FaceOrder.of(Family.LATIN, Weight.BOLD, Language.ENGLISH.tag());
     return TextOutline.of(text, faces, Direction.AUTO, size);
+  }
+
+  private void tell(goniograph.figure.Refusal refusal) {
+    String side = refusal.side().map(s -> s.name().toLowerCase(Locale.ROOT) + " ").orElse("");
+    common
+        .err()
+        .println(
+            "`"
+                + side
+                + refusal.mark()
+                + "` is not marked in "
+                + refusal.moment()
+                + ": this view does not show it truly. Try `view: "
+                + refusal.better()
+                + "`.");
   }
 
   private String ending() {
