@@ -50,8 +50,7 @@ final class Bends {
   /** How far a control point lies off the step from {@code i}. */
   private double aside(int i, Coordinate control) {
     Coordinate step = towards(points[i], points[i + 1]);
-    return Math.abs(
-        step.x * (control.y - points[i].y) - step.y * (control.x - points[i].x));
+    return Math.abs(step.x * (control.y - points[i].y) - step.y * (control.x - points[i].x));
   }
 
   /** The control point on leaving point {@code i}. */

@@ -162,8 +162,7 @@ public record FigureOptions(
   public FigureOptions ordered(PanelWords order) {
     return new FigureOptions(
         style, weights, width, height, otherSide, therapist, together, lettering, words, order,
-        ground,
-        person);
+        ground, person);
   }
 
   /** The same without the line of the floor. */

@@ -74,10 +74,12 @@ final class Framing {
     sketch.painted(shown, List.of()).forEach(layer -> layers.add(layer.within(shown)));
     layers.add(new Layer(Layer.What.CROSS, Cross.over(shown, options.style(), options.weights())));
     Envelope frame = new Envelope(shown);
-    Lettered.below(options, shown).ifPresent(word -> {
-          layers.add(word);
-          frame.expandToInclude(word.bounds());
-        });
+    Lettered.below(options, shown)
+        .ifPresent(
+            word -> {
+              layers.add(word);
+              frame.expandToInclude(word.bounds());
+            });
     return panel(0, step, frame, layers);
   }
 

@@ -73,9 +73,7 @@ final class Hulls {
 
   /** The union of the hulls of neighbouring outlines. */
   static Geometry chain(List<List<Coordinate>> rims) {
-    return rims.size() == 1
-        ? hull(rims.get(0))
-        : Sweep.chain(rims).orElseGet(() -> overlaid(rims));
+    return rims.size() == 1 ? hull(rims.get(0)) : Sweep.chain(rims).orElseGet(() -> overlaid(rims));
   }
 
   private static Geometry overlaid(List<List<Coordinate>> rims) {

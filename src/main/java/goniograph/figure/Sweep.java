@@ -243,7 +243,9 @@ final class Sweep {
     return !spans.isEmpty();
   }
 
-  /** The highest of the edges, or with sign -1 the lowest, and where one takes over from another. */
+  /**
+   * The highest of the edges, or with sign -1 the lowest, and where one takes over from another.
+   */
   private static void edge(
       List<Coordinate> line, List<double[]> spans, double x0, double x1, int at, int sign) {
     double[] first = farthest(spans, at, sign);

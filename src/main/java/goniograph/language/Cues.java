@@ -49,8 +49,7 @@ public final class Cues {
         finders.put(key, WordFinder.of(words, phrases(file.getProperty(key)), silent));
       }
     }
-    return new Cues(
-        Collections.unmodifiableSortedMap(finders), Negation.of(words));
+    return new Cues(Collections.unmodifiableSortedMap(finders), Negation.of(words));
   }
 
   private static Properties load(String name) {

@@ -51,7 +51,18 @@ public record Scene(
   /** The scene on other supports. */
   public Scene with(List<Support> others) {
     return new Scene(
-        id, base, body, view, camera, keys, motion, others, movingLimbs, movingTrunk, marks, focus,
+        id,
+        base,
+        body,
+        view,
+        camera,
+        keys,
+        motion,
+        others,
+        movingLimbs,
+        movingTrunk,
+        marks,
+        focus,
         wrong);
   }
 }

@@ -22,8 +22,7 @@ public record Drawings(List<Panel> panels) {
    *     top of the others its own top edge is
    * @param wrong true for how it is not to be done, which is no step and has no number
    */
-  public record Panel(
-      String caption, String svg, String alternative, double floor, boolean wrong) {
+  public record Panel(String caption, String svg, String alternative, double floor, boolean wrong) {
 
     /** A step of the movement. */
     public Panel(String caption, String svg, String alternative, double floor) {
