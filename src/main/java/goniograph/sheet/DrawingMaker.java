@@ -4,6 +4,7 @@ import goniograph.body.Side;
 import goniograph.figure.Figure;
 import goniograph.figure.FigureOptions;
 import goniograph.figure.LimbWords;
+import goniograph.figure.Motion;
 import goniograph.figure.Panel;
 import goniograph.figure.PoseTelling;
 import goniograph.language.Direction;
@@ -50,7 +51,8 @@ public record DrawingMaker(Phrases phrases) {
   public Drawings drawings(
       Scene scene, String entry, String title, Body body, Optional<Side> side) {
     Wording wording = new Wording(phrases);
-    Figure figure = Figure.of(scene, options(scene, side, wording));
+    FigureOptions options = options(scene, side, wording);
+    Figure figure = Figure.of(scene, options);
     PictureWords words = new PictureWords(wording, PoseTelling.of(scene));
     List<String> captions = body.pieces("captions").stream().map(piece -> piece.plain()).toList();
     String told =
@@ -69,7 +71,17 @@ public record DrawingMaker(Phrases phrases) {
               alternative,
               panel.floor()));
     }
-    return new Drawings(panels);
+    String whole = told.isEmpty() ? words.whole() : told;
+    return new Drawings(panels, motion(scene, options, entry + "-motion", whole, wording));
+  }
+
+  private static Optional<Drawings.Motion> motion(
+      Scene scene, FigureOptions options, String id, String words, Wording wording) {
+    return Motion.of(scene, options)
+        .map(
+            motion ->
+                new Drawings.Motion(
+                    id, motion.svg(id, words), motion.style(id), wording.say("figure.play")));
   }
 
   private FigureOptions options(Scene scene, Optional<Side> side, Wording wording) {

@@ -37,6 +37,12 @@ record PictureWords(Wording wording, PoseTelling telling) {
     return String.join(" ", sentences);
   }
 
+  /** The words of the whole movement. */
+  String whole() {
+    int last = telling.changes().stream().mapToInt(PoseTelling.Change::step).max().orElse(1);
+    return panel(last, "");
+  }
+
   private static String phrase(PoseTelling.Change change) {
     return "figure.change."
         + change.joint().name().toLowerCase(Locale.ROOT)
