@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
  * The moving drawing as Chromium plays it. The clock is put forward by the Web Animations API, so
  * nothing waits.
  */
-class MotionTest {
+class MovingSheetTest {
   private static final String SEEN =
       "() => [...document.querySelectorAll('.motion g')]"
           + ".map(g => getComputedStyle(g).visibility === 'visible' ? '1' : '0').join('')";
