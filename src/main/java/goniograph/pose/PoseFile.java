@@ -5,6 +5,7 @@ import goniograph.body.Body;
 import goniograph.body.JointAngles;
 import goniograph.source.Span;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param band an elastic band
  * @param contacts what touches in every frame
  * @param typed angles of every frame
+ * @param wishes how segments lie in the world in every frame
  * @param frames the key frames in order; one where nothing moves
  * @param moving what is marked as moving
  * @param marks what is drawn on top
@@ -37,6 +39,7 @@ public record PoseFile(
     Optional<BandWish> band,
     List<Contact> contacts,
     List<TypedAngle> typed,
+    List<SegmentWish> wishes,
     List<KeyFrame> frames,
     Moving moving,
     List<Mark> marks,
@@ -45,13 +48,17 @@ public record PoseFile(
     supports = List.copyOf(supports);
     contacts = List.copyOf(contacts);
     typed = List.copyOf(typed);
+    wishes = List.copyOf(wishes);
     frames = List.copyOf(frames);
     marks = List.copyOf(marks);
   }
 
   /** A frame's angles: the base posture's, then the pose's, then its own; the last wins. */
   JointAngles angles(KeyFrame frame) {
-    return base.angles().over(TypedAngle.angles(typed)).over(TypedAngle.angles(frame.typed()));
+    return base.angles()
+        .over(TypedAngle.angles(typed))
+        .over(TypedAngle.angles(frame.typed()))
+        .over(frame.aimed());
   }
 
   /** What an author typed for a frame: what a frame types hides what the pose typed. */
@@ -61,6 +68,25 @@ public record PoseFile(
         .filter(t -> frame.typed().stream().noneMatch(own -> own.freedom().equals(t.freedom())))
         .forEach(all::add);
     return all;
+  }
+
+  /**
+   * How segments shall lie in a frame, from the trunk outwards: what a frame types, angle or wish,
+   * hides the pose's wish for the same segment.
+   */
+  public List<SegmentWish> wishes(KeyFrame frame) {
+    List<SegmentWish> all = new ArrayList<>(frame.wishes());
+    wishes.stream()
+        .filter(wish -> frame.wishes().stream().noneMatch(wish::sameSegment))
+        .filter(wish -> frame.typed().stream().noneMatch(t -> t.freedom().equals(wish.own())))
+        .forEach(all::add);
+    all.sort(Comparator.comparing(SegmentWish::segment));
+    return all;
+  }
+
+  /** True where some angles are to be worked out from how segments lie. */
+  boolean aims() {
+    return frames.stream().anyMatch(frame -> !wishes(frame).isEmpty());
   }
 
   /** What touches in a frame, side by side: its own contacts first, then those of every frame. */
@@ -80,6 +106,13 @@ public record PoseFile(
     return body.fraction(support(contact.target()).map(SupportWish::heightCm).orElse(0.0));
   }
 
+  /** The same pose with other key frames. */
+  PoseFile with(List<KeyFrame> others) {
+    return new PoseFile(
+        id, at, base, body, view, camera, supports, band, contacts, typed, wishes, others, moving,
+        marks, balanced);
+  }
+
   /** The same pose seen in another view. */
   public PoseFile seen(View other) {
     return new PoseFile(
@@ -93,6 +126,7 @@ public record PoseFile(
         band,
         contacts,
         typed,
+        wishes,
         frames,
         moving,
         marks,
@@ -112,6 +146,7 @@ public record PoseFile(
         band,
         contacts.stream().map(Contact::mirrored).toList(),
         typed.stream().map(TypedAngle::mirrored).toList(),
+        wishes.stream().map(SegmentWish::mirrored).toList(),
         frames.stream().map(KeyFrame::mirrored).toList(),
         moving.mirrored(),
         marks.stream().map(Marks::mirrored).toList(),

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
  */
 public final class PoseSolver {
   private static final int MOMENTS = 9;
+  private static final int AIMINGS = 2;
 
   private final PoseFile pose;
   private final FrameSolver solver;
@@ -25,9 +26,16 @@ public final class PoseSolver {
     this.solver = new FrameSolver(pose);
   }
 
-  /** The scene and its facts; the same file gives the same numbers. */
+  /**
+   * The scene and its facts; the same file gives the same numbers. Wishes about segments are worked
+   * out on the body as it was solved before, twice, as contacts move the body again.
+   */
   public static Solved solve(PoseFile pose) {
-    return new PoseSolver(pose).solve();
+    Solved solved = new PoseSolver(pose).solve();
+    for (int i = 0; i < AIMINGS && pose.aims(); i++) {
+      solved = new PoseSolver(Aiming.aimed(pose, solved.scene())).solve();
+    }
+    return solved;
   }
 
   private record Frame(String name, Skeleton skeleton, List<Contact> contacts) {}

@@ -49,6 +49,7 @@ public final class RuleBook {
           new PoseBelowFloor(),
           new PoseRangeOfMotion(),
           new PoseEntryRange(),
+          new PoseAimMissed(),
           new PoseAngleChanged());
 
   private static final List<RulePage> READING =
