@@ -29,7 +29,7 @@ final class Steady {
     for (Moment moment : motion) {
       Skeleton now = moment.skeleton();
       Skeleton held = steady.isEmpty() ? now : held(now, steady.get(steady.size() - 1).skeleton());
-      steady.add(new Moment(moment.name(), held, moment.props()));
+      steady.add(new Moment(moment.name(), held, moment.props(), moment.contacts()));
     }
     return steady;
   }

@@ -85,7 +85,13 @@ public final class PoseSolver {
 
   private static List<Moment> moments(List<Frame> frames, Optional<Band> band) {
     return frames.stream()
-        .map(f -> new Moment(f.name, f.skeleton, band.map(b -> b.at(f.skeleton)).stream().toList()))
+        .map(
+            f ->
+                new Moment(
+                    f.name,
+                    f.skeleton,
+                    band.map(b -> b.at(f.skeleton)).stream().toList(),
+                    f.contacts))
         .toList();
   }
 

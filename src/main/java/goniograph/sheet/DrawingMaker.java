@@ -53,7 +53,7 @@ public record DrawingMaker(Phrases phrases) {
     Wording wording = new Wording(phrases);
     FigureOptions options = options(scene, side, wording);
     Figure figure = Figure.of(scene, options);
-    PictureWords words = new PictureWords(wording, PoseTelling.of(scene));
+    PictureWords words = new PictureWords(wording, phrases.language(), PoseTelling.of(scene));
     List<String> captions = body.pieces("captions").stream().map(piece -> piece.plain()).toList();
     String told =
         body.pieces("picture").stream()
