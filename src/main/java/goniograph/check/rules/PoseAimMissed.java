@@ -39,6 +39,11 @@ public final class PoseAimMissed implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
+    return alone(pose, solved);
+  }
+
+  @Override
+  public Stream<Finding> alone(PoseFile pose, Solved solved) {
     return IntStream.range(0, pose.frames().size())
         .boxed()
         .flatMap(

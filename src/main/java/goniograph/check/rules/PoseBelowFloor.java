@@ -37,6 +37,11 @@ public final class PoseBelowFloor implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
+    return alone(pose, solved);
+  }
+
+  @Override
+  public Stream<Finding> alone(PoseFile pose, Solved solved) {
     return solved.facts().all().stream()
         .max(Comparator.comparingDouble(MomentFacts::belowFloorCm))
         .filter(moment -> moment.belowFloorCm() > MOST_CM)

@@ -44,6 +44,11 @@ public final class PoseContactMissed implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
+    return alone(pose, solved);
+  }
+
+  @Override
+  public Stream<Finding> alone(PoseFile pose, Solved solved) {
     Map<Span, ContactMiss> worst = new LinkedHashMap<>();
     solved.facts().all().stream()
         .map(MomentFacts::misses)
