@@ -43,7 +43,14 @@ public enum BasePosture {
           .both(SHOULDER, FLEXION, -20)
           .both(ELBOW, FLEXION, 4)),
   KNEELING(Turn.NONE, JointAngles.NONE.both(KNEE, FLEXION, 90)),
-  HALF_KNEELING(Turn.NONE, standing()),
+  /** On the right knee; see {@link #angles(Side)}. */
+  HALF_KNEELING(
+      Turn.NONE,
+      standing()
+          .with(KNEE, Side.RIGHT, FLEXION, 90)
+          .with(ANKLE, Side.RIGHT, DORSIFLEXION, -45)
+          .with(HIP, Side.LEFT, FLEXION, 90)
+          .with(KNEE, Side.LEFT, FLEXION, 90)),
   LYING_ON_BACK(
       Turn.aboutZ(90),
       JointAngles.NONE
@@ -84,6 +91,15 @@ public enum BasePosture {
   /** The angles a pose starts from. */
   public JointAngles angles() {
     return angles;
+  }
+
+  /**
+   * The angles a pose starts from that kneels on one knee.
+   *
+   * @param kneeling the side of that knee; matters to half-kneeling alone
+   */
+  public JointAngles angles(Side kneeling) {
+    return this == HALF_KNEELING && kneeling == Side.LEFT ? angles.mirrored() : angles;
   }
 
   /** The pose file's word, for instance {@code long-sitting}. */

@@ -51,6 +51,11 @@ public final class BearingPatch {
     return List.of(hand.origin(), hand.point(.024, -.070, 0), hand.point(-.024, -.070, 0));
   }
 
+  /** The forearm, from elbow to wrist. */
+  public static List<Vec> forearm(Skeleton s, Side side) {
+    return List.of(Landmarks.elbow(s, side), Landmarks.wrist(s, side));
+  }
+
   /** The side to side width of trunk sections. */
   public static List<Vec> trunk(Skeleton s, List<TrunkSection> sections) {
     return sections.stream()
@@ -64,6 +69,21 @@ public final class BearingPatch {
                                 .point(
                                     section.centre().plus(new Vec(0, 0, k * section.halfWidth())))))
         .toList();
+  }
+
+  /** Half the front to back width of the trunk, and the leg that lies below. */
+  public static List<Vec> side(Skeleton s) {
+    List<Vec> points = new ArrayList<>();
+    for (TrunkSection section : TrunkSection.ALL) {
+      Vec half = new Vec(section.halfDepth() / 2, 0, 0);
+      points.add(section.frame(s).point(section.centre().plus(half)));
+      points.add(section.frame(s).point(section.centre().minus(half)));
+    }
+    boolean left = Landmarks.hip(s, Side.LEFT).y() < Landmarks.hip(s, Side.RIGHT).y();
+    Side below = left ? Side.LEFT : Side.RIGHT;
+    points.add(Landmarks.knee(s, below));
+    points.add(Landmarks.ankle(s, below));
+    return points;
   }
 
   private static List<Vec> across(Frame frame, double x, double y, double half) {

@@ -2,14 +2,17 @@ package goniograph.body;
 
 import static goniograph.body.Movement.ABDUCTION;
 import static goniograph.body.Movement.BEND;
-import static goniograph.body.Movement.CURL;
 import static goniograph.body.Movement.DORSIFLEXION;
+import static goniograph.body.Movement.ENDS;
 import static goniograph.body.Movement.FLEXION;
+import static goniograph.body.Movement.KNUCKLES;
+import static goniograph.body.Movement.MIDDLE;
 import static goniograph.body.Movement.PRONATION;
 import static goniograph.body.Movement.PROTRACTION;
 import static goniograph.body.Movement.RADIAL;
 import static goniograph.body.Movement.RAISE;
 import static goniograph.body.Movement.ROTATION;
+import static goniograph.body.Movement.THUMB;
 import static goniograph.body.Movement.TILT;
 import static goniograph.body.Movement.TUCK;
 import static goniograph.body.Movement.TURN;
@@ -30,7 +33,7 @@ public enum Joint {
   ELBOW(true, FLEXION),
   FOREARM(true, PRONATION),
   WRIST(true, FLEXION, RADIAL),
-  HAND(true, CURL),
+  HAND(true, KNUCKLES, MIDDLE, ENDS, THUMB),
   HIP(true, FLEXION, ABDUCTION, ROTATION),
   KNEE(true, FLEXION),
   ANKLE(true, DORSIFLEXION);

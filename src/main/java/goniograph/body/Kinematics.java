@@ -2,7 +2,6 @@ package goniograph.body;
 
 import static goniograph.body.Movement.ABDUCTION;
 import static goniograph.body.Movement.BEND;
-import static goniograph.body.Movement.CURL;
 import static goniograph.body.Movement.DORSIFLEXION;
 import static goniograph.body.Movement.FLEXION;
 import static goniograph.body.Movement.PRONATION;
@@ -24,9 +23,6 @@ import java.util.Map;
  * shortest arc instead, so that no twist hides in it.
  */
 public final class Kinematics {
-  /** Finger bend of a hand at rest, degrees a finger joint. */
-  public static final double REST_CURL = 12;
-
   private Kinematics() {}
 
   /**
@@ -45,7 +41,7 @@ public final class Kinematics {
         spine,
         limbs(body, angles, pelvis, spine, Side.LEFT),
         limbs(body, angles, pelvis, spine, Side.RIGHT),
-        Map.of(Side.LEFT, curl(angles, Side.LEFT), Side.RIGHT, curl(angles, Side.RIGHT)));
+        Map.of(Side.LEFT, fingers(angles, Side.LEFT), Side.RIGHT, fingers(angles, Side.RIGHT)));
   }
 
   /** Flexion, bend and turn of a part of the trunk, as a rotation. */
@@ -58,8 +54,18 @@ public final class Kinematics {
         a.get(Joint.PELVIS, TILT), a.get(Joint.PELVIS, BEND), a.get(Joint.PELVIS, TURN));
   }
 
-  private static double curl(JointAngles angles, Side side) {
-    return angles.values().getOrDefault(Freedom.of(Joint.HAND, side, CURL), REST_CURL);
+  /** A joint of the hand that nobody names rests. */
+  private static Fingers fingers(JointAngles angles, Side side) {
+    Fingers rest = Fingers.REST;
+    return new Fingers(
+        finger(angles, side, Movement.KNUCKLES, rest.knuckles()),
+        finger(angles, side, Movement.MIDDLE, rest.middle()),
+        finger(angles, side, Movement.ENDS, rest.ends()),
+        finger(angles, side, Movement.THUMB, rest.thumb()));
+  }
+
+  private static double finger(JointAngles angles, Side side, Movement joint, double rest) {
+    return angles.values().getOrDefault(Freedom.of(Joint.HAND, side, joint), rest);
   }
 
   private static Map<SpineJoint, Frame> spine(Body body, JointAngles angles, Frame pelvis) {

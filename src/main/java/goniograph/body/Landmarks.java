@@ -33,18 +33,9 @@ public final class Landmarks {
     return s.limb(Limb.HAND, side).point(0, -Lengths.PALM, 0);
   }
 
-  /** The tip of the middle finger, bent as far as the hand is curled. */
+  /** The tip of the middle finger, bent as the hand is. */
   public static Vec fingertip(Skeleton s, Side side) {
-    double curl = Math.toRadians(s.curl().getOrDefault(side, Kinematics.REST_CURL));
-    double along = Lengths.KNUCKLES;
-    double inward = 0;
-    double bend = 0;
-    for (double part : Lengths.FINGER) {
-      bend += curl;
-      along += part * Math.cos(bend);
-      inward += part * Math.sin(bend);
-    }
-    return s.limb(Limb.HAND, side).point(0, -along, -side.sign() * inward);
+    return Finger.MIDDLE.joints(s, side).get(3);
   }
 
   /** The back of the heel at the sole. */

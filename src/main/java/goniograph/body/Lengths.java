@@ -13,7 +13,6 @@ import static goniograph.body.SpineJoint.T5;
 import static goniograph.body.SpineJoint.T8;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -54,12 +53,6 @@ public final class Lengths {
 
   /** From the wrist to the middle of the palm. */
   public static final double PALM = .045;
-
-  /** From the wrist to the knuckles as drawn. */
-  public static final double KNUCKLES = .048;
-
-  /** The three parts of a finger as drawn, from the knuckle; with the palm .100. */
-  public static final List<Double> FINGER = List.of(.020, .018, .014);
 
   /** Knee centre above the ground when kneeling. */
   public static final double KNEELING_KNEE = .035;

@@ -20,7 +20,10 @@ public enum Movement {
   RAISE("raise", "lower", Unit.CM),
   PROTRACTION("protraction", "retraction", Unit.CM),
   TUCK("tuck", "poke", Unit.CM),
-  CURL("curl", "", Unit.DEGREES);
+  KNUCKLES("knuckles", "", Unit.DEGREES),
+  MIDDLE("middle joints", "", Unit.DEGREES),
+  ENDS("end joints", "", Unit.DEGREES),
+  THUMB("thumb", "", Unit.DEGREES);
 
   /** What a movement's number counts. */
   public enum Unit {

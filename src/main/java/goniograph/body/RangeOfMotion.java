@@ -3,6 +3,7 @@ package goniograph.body;
 import static goniograph.body.Joint.ANKLE;
 import static goniograph.body.Joint.ELBOW;
 import static goniograph.body.Joint.FOREARM;
+import static goniograph.body.Joint.HAND;
 import static goniograph.body.Joint.HEAD;
 import static goniograph.body.Joint.HIP;
 import static goniograph.body.Joint.KNEE;
@@ -14,10 +15,14 @@ import static goniograph.body.Joint.WRIST;
 import static goniograph.body.Movement.ABDUCTION;
 import static goniograph.body.Movement.BEND;
 import static goniograph.body.Movement.DORSIFLEXION;
+import static goniograph.body.Movement.ENDS;
 import static goniograph.body.Movement.FLEXION;
+import static goniograph.body.Movement.KNUCKLES;
+import static goniograph.body.Movement.MIDDLE;
 import static goniograph.body.Movement.PRONATION;
 import static goniograph.body.Movement.RADIAL;
 import static goniograph.body.Movement.ROTATION;
+import static goniograph.body.Movement.THUMB;
 import static goniograph.body.Movement.TURN;
 
 import java.util.List;
@@ -37,6 +42,9 @@ public final class RangeOfMotion {
   private static final String OLDER_WOMEN = "means of older women, PMC5144495, table 3";
   private static final String VASAVADA =
       "Vasavada, Li and Delp 1998, Spine 23:412, half of each total range";
+  private static final String SOUCIE =
+      "means of the more mobile sex, 2 to 8 years, Soucie 2011, Haemophilia 17:500";
+  private static final String AMA_MEMORY = "AMA, from memory, not checked";
   private static final String PRACTICE = "common practice, no source";
 
   private record Row(Joint joint, Movement movement, MotionRange range) {}
@@ -60,7 +68,19 @@ public final class RangeOfMotion {
           row(NECK, TURN, -27.5, 27.5, VASAVADA),
           row(HEAD, FLEXION, -20, 20, VASAVADA),
           row(HEAD, BEND, -6.5, 6.5, VASAVADA),
-          row(HEAD, TURN, -38.5, 38.5, VASAVADA));
+          row(HEAD, TURN, -38.5, 38.5, VASAVADA),
+          row(LUMBAR, FLEXION, -25, 60, AMA_MEMORY),
+          row(LUMBAR, BEND, -25, 25, AMA_MEMORY),
+          row(HAND, KNUCKLES, -45, 90, AAOS_MEMORY),
+          row(HAND, MIDDLE, 0, 100, AAOS_MEMORY),
+          row(HAND, ENDS, 0, 90, AAOS_MEMORY));
+
+  /** The published means of hip and knee flexion, 140.8 and 152.6, end at the hard limits. */
+  private static final List<Row> CHILD_NORMS =
+      List.of(
+          row(HIP, FLEXION, -20, 125, SOUCIE + "; cut at the hard limits"),
+          row(KNEE, FLEXION, -5, 140, SOUCIE + "; cut at the hard limits"),
+          row(ANKLE, DORSIFLEXION, -50, 24.8, SOUCIE + "; plantarflexion: " + AAOS_MEMORY));
 
   private static final List<Row> OLDER_NORMS =
       List.of(
@@ -73,7 +93,12 @@ public final class RangeOfMotion {
           row(WRIST, RADIAL, -26, 19, WALKER),
           row(HIP, FLEXION, -16.8, 122.6, OLDER_WOMEN),
           row(KNEE, FLEXION, 0, 127.6, OLDER_WOMEN),
-          row(ANKLE, DORSIFLEXION, -58, 17.7, OLDER_WOMEN));
+          row(
+              ANKLE,
+              DORSIFLEXION,
+              -50,
+              17.7,
+              OLDER_WOMEN + "; plantarflexion cut at the hard limit"));
 
   private static final List<Row> HARD =
       List.of(
@@ -100,7 +125,11 @@ public final class RangeOfMotion {
           row(NECK, TURN, -65, 65, PRACTICE),
           row(HEAD, FLEXION, -40, 40, PRACTICE),
           row(HEAD, BEND, -20, 20, PRACTICE),
-          row(HEAD, TURN, -60, 60, PRACTICE));
+          row(HEAD, TURN, -60, 60, PRACTICE),
+          row(HAND, KNUCKLES, -60, 100, PRACTICE),
+          row(HAND, MIDDLE, -20, 120, PRACTICE),
+          row(HAND, ENDS, -30, 95, PRACTICE),
+          row(HAND, THUMB, 0, 90, PRACTICE));
 
   /** Dorsiflexion under the body's weight; common practice, no source. */
   private static final MotionRange LOADED_ANKLE =
@@ -109,16 +138,22 @@ public final class RangeOfMotion {
   private RangeOfMotion() {}
 
   /**
-   * The range of an age, where one is known. Older people take adult rows where no row of their own
-   * is known; a foot that bears weight has no published norm.
+   * The range of an age, where one is known. Children and older people take adult rows where no row
+   * of their own is known; a foot that bears weight has no published norm.
    */
   public static Optional<MotionRange> norm(Freedom freedom, AgeGroup age, boolean bearing) {
     if (freedom.joint() == ANKLE && bearing) {
       return Optional.empty();
     }
-    Optional<MotionRange> own =
-        age == AgeGroup.OLDER ? find(OLDER_NORMS, freedom) : Optional.empty();
-    return own.or(() -> find(ADULT_NORMS, freedom));
+    return find(ownNorms(age), freedom).or(() -> find(ADULT_NORMS, freedom));
+  }
+
+  private static List<Row> ownNorms(AgeGroup age) {
+    return switch (age) {
+      case CHILD -> CHILD_NORMS;
+      case ADULT -> ADULT_NORMS;
+      case OLDER -> OLDER_NORMS;
+    };
   }
 
   /**

@@ -2,7 +2,6 @@ package goniograph.body;
 
 import static goniograph.body.Movement.ABDUCTION;
 import static goniograph.body.Movement.BEND;
-import static goniograph.body.Movement.CURL;
 import static goniograph.body.Movement.DORSIFLEXION;
 import static goniograph.body.Movement.FLEXION;
 import static goniograph.body.Movement.PRONATION;
@@ -91,7 +90,14 @@ public final class Reading {
     Euler wrist = Euler.xzy(between(fore, skeleton.limb(Limb.HAND, side)));
     put(Joint.WRIST, side, FLEXION, side.sign() * wrist.x());
     put(Joint.WRIST, side, RADIAL, wrist.z());
-    put(Joint.HAND, side, CURL, skeleton.curl().getOrDefault(side, Kinematics.REST_CURL));
+    fingers(side, skeleton.fingers(side));
+  }
+
+  private void fingers(Side side, Fingers bent) {
+    put(Joint.HAND, side, Movement.KNUCKLES, bent.knuckles());
+    put(Joint.HAND, side, Movement.MIDDLE, bent.middle());
+    put(Joint.HAND, side, Movement.ENDS, bent.ends());
+    put(Joint.HAND, side, Movement.THUMB, bent.thumb());
   }
 
   private void shoulder(Side side, Frame chest, Frame upper) {

@@ -11,7 +11,7 @@ import java.util.Map;
  * @param spine each joint's frame, origin at the joint
  * @param left the left limbs' frames, origin at the proximal joint centre
  * @param right the right limbs' frames
- * @param curl each hand's finger bend in degrees a finger joint: 0 flat, 12 rest, 70 fist
+ * @param fingers how each hand's fingers are bent
  */
 public record Skeleton(
     Body body,
@@ -19,12 +19,12 @@ public record Skeleton(
     Map<SpineJoint, Frame> spine,
     Map<Limb, Frame> left,
     Map<Limb, Frame> right,
-    Map<Side, Double> curl) {
+    Map<Side, Fingers> fingers) {
   public Skeleton {
     spine = Map.copyOf(spine);
     left = Map.copyOf(left);
     right = Map.copyOf(right);
-    curl = Map.copyOf(curl);
+    fingers = Map.copyOf(fingers);
   }
 
   /** The frame of a limb segment. */
@@ -48,7 +48,25 @@ public record Skeleton(
   /** The whole skeleton carried along by {@code way}, without turning. */
   public Skeleton moved(Vec way) {
     return new Skeleton(
-        body, moved(pelvis, way), moved(spine, way), moved(left, way), moved(right, way), curl);
+        body, moved(pelvis, way), moved(spine, way), moved(left, way), moved(right, way), fingers);
+  }
+
+  /** The whole skeleton turned about a point, as one rigid thing. */
+  public Skeleton turned(Turn turn, Vec about) {
+    return new Skeleton(
+        body,
+        turned(pelvis, turn, about),
+        turned(spine, turn, about),
+        turned(left, turn, about),
+        turned(right, turn, about),
+        fingers);
+  }
+
+  /** The skeleton with some joints of the spine placed anew; what hangs on them stays. */
+  public Skeleton with(Map<SpineJoint, Frame> joints) {
+    Map<SpineJoint, Frame> all = new EnumMap<>(spine);
+    all.putAll(joints);
+    return new Skeleton(body, pelvis, all, left, right, fingers);
   }
 
   /** The skeleton with some limb segments of one side placed anew. */
@@ -56,14 +74,24 @@ public record Skeleton(
     Map<Limb, Frame> all = new EnumMap<>(side == Side.LEFT ? left : right);
     all.putAll(limbs);
     return side == Side.LEFT
-        ? new Skeleton(body, pelvis, spine, all, right, curl)
-        : new Skeleton(body, pelvis, spine, left, all, curl);
+        ? new Skeleton(body, pelvis, spine, all, right, fingers)
+        : new Skeleton(body, pelvis, spine, left, all, fingers);
+  }
+
+  /** How a hand's fingers are bent. */
+  public Fingers fingers(Side side) {
+    return fingers.getOrDefault(side, Fingers.REST);
+  }
+
+  /** The skeleton with every finger joint of a hand bent alike; see {@link Fingers#curl}. */
+  public Skeleton withCurl(Side side, double degrees) {
+    return with(side, Fingers.curl(degrees));
   }
 
   /** The skeleton with one hand's fingers bent anew. */
-  public Skeleton withCurl(Side side, double degrees) {
-    Map<Side, Double> all = new EnumMap<>(curl);
-    all.put(side, degrees);
+  public Skeleton with(Side side, Fingers bent) {
+    Map<Side, Fingers> all = new EnumMap<>(fingers);
+    all.put(side, bent);
     return new Skeleton(body, pelvis, spine, left, right, all);
   }
 
@@ -74,6 +102,18 @@ public record Skeleton(
   private static <K extends Enum<K>> Map<K, Frame> moved(Map<K, Frame> frames, Vec way) {
     Map<K, Frame> all = new EnumMap<>(frames);
     all.replaceAll((key, frame) -> moved(frame, way));
+    return all;
+  }
+
+  private static Frame turned(Frame frame, Turn turn, Vec about) {
+    Vec origin = about.plus(turn.apply(frame.origin().minus(about)));
+    return new Frame(origin, turn.then(frame.axes()));
+  }
+
+  private static <K extends Enum<K>> Map<K, Frame> turned(
+      Map<K, Frame> frames, Turn turn, Vec about) {
+    Map<K, Frame> all = new EnumMap<>(frames);
+    all.replaceAll((key, frame) -> turned(frame, turn, about));
     return all;
   }
 }

@@ -2,6 +2,7 @@ package goniograph.build;
 
 import goniograph.check.Poses;
 import goniograph.check.PrintedStatements;
+import goniograph.figure.Person;
 import goniograph.finding.Finding;
 import goniograph.language.Phrases;
 import goniograph.library.Clinic;
@@ -102,8 +103,9 @@ record SheetPrinter(
         : Printed.nothing(job, "it does not fit or cannot be shown", findings);
   }
 
-  private static Drawings drawings(Scene scene, Job job, Phrases phrases, Body body) {
+  private Drawings drawings(Scene scene, Job job, Phrases phrases, Body body) {
     String title = body.title().map(piece -> piece.plain()).orElse("");
-    return new DrawingMaker(phrases).drawings(scene, job.entry().id(), title, body, job.side());
+    return new DrawingMaker(phrases, Person.of(clinic.settings().figure()))
+        .drawings(scene, job.entry().id(), title, body, job.side());
   }
 }

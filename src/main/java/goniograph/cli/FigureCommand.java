@@ -5,12 +5,14 @@ import goniograph.figure.Figure;
 import goniograph.figure.FigureOptions;
 import goniograph.figure.FigurePng;
 import goniograph.figure.LimbWords;
+import goniograph.figure.Person;
 import goniograph.figure.PoseTelling;
 import goniograph.figure.Style;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
 import goniograph.language.Language;
 import goniograph.language.Phrases;
+import goniograph.library.Library;
 import goniograph.pose.PoseFile;
 import goniograph.pose.Scene;
 import goniograph.pose.Solved;
@@ -184,8 +186,19 @@ final class FigureCommand implements Callable<Integer> {
 
   private FigureOptions options() {
     FigureOptions plain =
-        FigureOptions.STANDARD.sized(WIDE, HIGH, FigureOptions.STANDARD.weights()).in(styled());
+        FigureOptions.STANDARD
+            .of(person())
+            .sized(WIDE, HIGH, FigureOptions.STANDARD.weights())
+            .in(styled());
     return angles ? plain.forTherapist().lettered(FigureCommand::outline, LimbWords.NONE) : plain;
+  }
+
+  private Person person() {
+    return Library.read(common.files())
+        .library()
+        .clinic()
+        .map(clinic -> Person.of(clinic.settings().figure()))
+        .orElse(Person.ADULT);
   }
 
   private static TextOutline outline(String text, double size) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -30,6 +31,7 @@ public final class FactsJson {
     root.put("bodyHeightCm", solved.scene().body().heightCm());
     root.put("bodyMassKg", solved.scene().body().massKg());
     facts.seatHeightCm().ifPresent(cm -> root.put("seatHeightCm", tenth(cm)));
+    facts.stepHeightCm().ifPresent(cm -> root.put("stepHeightCm", tenth(cm)));
     ObjectNode supports = root.putObject("supportDistanceCm");
     facts.supportDistanceCm().forEach((name, cm) -> supports.put(name, tenth(cm)));
     facts.keys().forEach(moment -> add(root.withArray("keyFrames").addObject(), moment));
@@ -70,6 +72,8 @@ public final class FactsJson {
     put(node, "balanceMarginWithoutHandsCm", moment.marginWithoutHandsCm());
     put(node, "bandLengthCm", moment.bandCm());
     add(node.putObject("staticMomentNm"), moment.loads());
+    ArrayNode carried = node.putArray("carried");
+    moment.loads().carried().forEach(carried::add);
   }
 
   private static void add(ObjectNode node, Loads loads) {

@@ -7,26 +7,36 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Bodies shaped in one view: each once, and from then on only scaled. */
+/** Bodies shaped in one view: each once for fine and for coarse detail, and then only scaled. */
 final class Bodies {
-  private final Map<Skeleton, Shaped> shaped = new HashMap<>();
+  private final Person person;
+  private final Map<Detailed, Shaped> shaped = new HashMap<>();
+
+  Bodies(Person person) {
+    this.person = person;
+  }
+
+  private record Detailed(Skeleton skeleton, boolean fine) {}
 
   private record Shaped(List<Part> parts, double scale) {}
 
   /** The parts of a body; all calls must have the same view. */
   List<Part> of(Skeleton skeleton, Projection paper) {
     Shaped known =
-        shaped.computeIfAbsent(skeleton, s -> new Shaped(shape(s, paper), paper.scale()));
+        shaped.computeIfAbsent(
+            new Detailed(skeleton, HandShape.fine(paper)),
+            one -> new Shaped(shape(one.skeleton, paper), paper.scale()));
     double k = paper.scale() / known.scale;
     return k == 1 ? known.parts : known.parts.stream().map(part -> part.scaled(k)).toList();
   }
 
-  private static List<Part> shape(Skeleton skeleton, Projection paper) {
+  private List<Part> shape(Skeleton skeleton, Projection paper) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new TrunkShape(paper, skeleton).part());
-    parts.add(new HeadShape(paper, skeleton).part());
+    Grown grown = new Grown(person.build(), skeleton);
+    parts.add(new TrunkShape(paper, grown).part());
+    parts.add(new HeadShape(paper, grown, person.headCovering()).part());
     for (Side side : Side.values()) {
-      parts.addAll(new LimbShapes(paper, skeleton).of(side));
+      parts.addAll(new LimbShapes(paper, grown).of(side));
       parts.add(new HandShape(paper, skeleton, side).part());
       parts.add(new FootShape(paper, skeleton, side).part());
     }

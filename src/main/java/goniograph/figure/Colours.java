@@ -9,6 +9,7 @@ final class Colours {
   static final String BODY = "#F4E8D8";
   static final String SHIRT = "#7FB2C6";
   static final String TROUSERS = "#3F6079";
+  static final String CLOTH = "#8C7A99";
   static final String HAIR = "#2B2F36";
   static final String ACCENT = "#A8330A";
   static final String ACCENT_LINE = "#8A2A06";

@@ -104,19 +104,21 @@ final class DepthOrder {
     if (b.id().hangsOn(a.id())) {
       return -hanging(b);
     }
-    if (bandUnder(a, b)) {
+    if (gripped(a, b)) {
       return -CARRIED;
     }
-    if (bandUnder(b, a)) {
+    if (gripped(b, a)) {
       return CARRIED;
     }
     var c = overlap.getCentroid().getCoordinate();
     return a.solid().depthAt(c, paper) + bias(a, b) - b.solid().depthAt(c, paper) - bias(b, a);
   }
 
-  private static boolean bandUnder(Part band, Part arm) {
-    return band.id().kind() == Kind.PROP
-        && (arm.id().kind() == Kind.FOREARM || arm.id().kind() == Kind.HAND);
+  /** A bar or strand is under the fist that closes round it. */
+  private static boolean gripped(Part thing, Part hand) {
+    return thing.id().kind() == Kind.PROP
+        && thing.solid() instanceof Solid.Bones
+        && hand.id().kind() == Kind.HAND;
   }
 
   /** A support that carries the body lies behind it. */
@@ -124,8 +126,17 @@ final class DepthOrder {
     boolean behind =
         part.id().kind() == Kind.SUPPORT
             && other.id().kind().ofBody()
-            && carries[part.id().number()];
+            && carries[part.id().number()]
+            && !armRest(part);
     return behind ? -CARRIED : 0;
+  }
+
+  /** True for what stands up beside who sits: it may be nearer than the body. */
+  private boolean armRest(Part part) {
+    Vec hips = skeleton.pelvis().origin();
+    return part.solid() instanceof Solid.Block block
+        && Math.abs(block.box().centre().z() - hips.z()) > .11
+        && block.box().centre().y() - block.box().half().y() > .5 * hips.y();
   }
 
   /** How much nearer a limb is than what it hangs on. */

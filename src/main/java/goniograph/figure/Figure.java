@@ -24,6 +24,10 @@ public record Figure(List<Panel> panels, double scale, double bodyLength, List<R
 
   /** Draws a scene. */
   public static Figure of(Scene scene, FigureOptions options) {
+    return drawn(options.person().wheelchair() ? Wheelchair.in(scene) : scene, options);
+  }
+
+  private static Figure drawn(Scene scene, FigureOptions options) {
     if (options.together() && scene.keys().size() == 2) {
       List<Step> steps = Step.together(scene);
       Framing.Framed framed = new Framing(scene, options).framed(steps);

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param lettering sets numbers and words; without it there are none
  * @param words the side words
  * @param ground true for the line of the floor; a sheet draws its own
+ * @param person who is drawn
  */
 public record FigureOptions(
     Style style,
@@ -28,7 +29,8 @@ public record FigureOptions(
     boolean together,
     Optional<Lettering> lettering,
     LimbWords words,
-    boolean ground) {
+    boolean ground,
+    Person person) {
 
   /** Panels of the standard sheet: 56 mm wide, 50 mm high, ink. */
   public static final FigureOptions STANDARD =
@@ -42,7 +44,8 @@ public record FigureOptions(
           false,
           Optional.empty(),
           LimbWords.NONE,
-          true);
+          true,
+          Person.ADULT);
 
   public FigureOptions {
     if (!(width >= 10 && height >= 10)) {
@@ -53,7 +56,8 @@ public record FigureOptions(
   /** The same in another style. */
   public FigureOptions in(Style other) {
     return new FigureOptions(
-        other, weights, width, height, otherSide, therapist, together, lettering, words, ground);
+        other, weights, width, height, otherSide, therapist, together, lettering, words, ground,
+        person);
   }
 
   /** The same at another size, with the line weights of its layout. */
@@ -68,25 +72,28 @@ public record FigureOptions(
         together,
         lettering,
         words,
-        ground);
+        ground,
+        person);
   }
 
   /** The same seen from the other side. */
   public FigureOptions fromOtherSide(boolean other) {
     return new FigureOptions(
-        style, weights, width, height, other, therapist, together, lettering, words, ground);
+        style, weights, width, height, other, therapist, together, lettering, words, ground,
+        person);
   }
 
   /** The same with angles and balance. */
   public FigureOptions forTherapist() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, true, together, lettering, words, ground);
+        style, weights, width, height, otherSide, true, together, lettering, words, ground, person);
   }
 
   /** The same with start and end in one panel. */
   public FigureOptions inOnePanel() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, true, lettering, words, ground);
+        style, weights, width, height, otherSide, therapist, true, lettering, words, ground,
+        person);
   }
 
   /** The same with lettering. */
@@ -101,12 +108,21 @@ public record FigureOptions(
         together,
         Optional.of(by),
         sideWords,
-        ground);
+        ground,
+        person);
   }
 
   /** The same without the line of the floor. */
   public FigureOptions withoutGround() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, lettering, words, false);
+        style, weights, width, height, otherSide, therapist, together, lettering, words, false,
+        person);
+  }
+
+  /** The same with another person. */
+  public FigureOptions of(Person other) {
+    return new FigureOptions(
+        style, weights, width, height, otherSide, therapist, together, lettering, words, ground,
+        other);
   }
 }

@@ -27,11 +27,12 @@ final class Framing {
   private final Scene scene;
   private final FigureOptions options;
   private final Camera camera;
-  private final Bodies bodies = new Bodies();
+  private final Bodies bodies;
 
   Framing(Scene scene, FigureOptions options) {
     this.scene = scene;
     this.options = options;
+    this.bodies = new Bodies(options.person());
     this.camera = options.otherSide() ? turned(scene.camera()) : scene.camera();
   }
 
@@ -79,11 +80,13 @@ final class Framing {
     return Math.min(LARGEST, 100 * scale);
   }
 
-  /** What of a support is near enough to the body to be shown. */
+  /** What of a support is near enough to the body to be shown, and all of it below the body. */
   static Envelope near(Part support, Envelope body, Projection paper) {
     Envelope reach = new Envelope(body);
     reach.expandBy(paper.mm(SUPPORT_BESIDE), paper.mm(SUPPORT_ABOVE));
-    return support.outline().getEnvelopeInternal().intersection(reach);
+    Envelope whole = support.outline().getEnvelopeInternal();
+    reach.expandToInclude(reach.centre().x, Math.max(reach.getMaxY(), whole.getMaxY()));
+    return whole.intersection(reach);
   }
 
   private Framed sketched(List<Step> steps, double scale) {

@@ -5,6 +5,7 @@ import goniograph.body.Vec;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -12,12 +13,11 @@ import org.locationtech.jts.geom.Geometry;
  * viewer. Right in every view because it is cut on the shell, not on paper.
  */
 final class Hair {
-  private static final int AROUND = 48;
-  private static final int DOWN = 28;
-  private static final double HORIZON = -.06;
+  private static final int AROUND = 30;
+  private static final int DOWN = 18;
 
-  /** How far hair stands off the skull, rising from nothing at the hairline. */
-  private static final double VOLUME = .075;
+  /** How far hair stands off the skull. */
+  private static final double VOLUME = .07;
 
   private final Projection paper;
   private final Frame head;
@@ -33,34 +33,57 @@ final class Hair {
     this.radii = radii;
   }
 
-  /** The facets are laid out alike on both sides, so that mirrored heads have mirrored hair. */
+  /** Whole patches beside each other in a row make one strip; those on an edge are cut. */
   Geometry area() {
     List<Geometry> facets = new ArrayList<>();
-    for (int i = 0; i < DOWN; i++) {
-      for (int j = 0; j < AROUND; j++) {
-        addPatch(facets, i, j < AROUND / 2 ? j : j + 1, j < AROUND / 2 ? j + 1 : j);
+    for (int row = 0; row < DOWN; row++) {
+      int from = 0;
+      for (int j = 0; j <= AROUND; j++) {
+        if (j == AROUND || !whole(row, j)) {
+          addStrip(facets, row, from, j);
+          from = j + 1;
+        }
+        if (j < AROUND && !whole(row, j)) {
+          addCut(facets, row, j);
+        }
       }
     }
-    Geometry seen = Hulls.union(facets);
-    return Hulls.opened(Hulls.closed(seen, paper.mm(.012)), paper.mm(.008));
+    return Hulls.opened(Hulls.closed(Hulls.union(facets), paper.mm(.012)), paper.mm(.008));
+  }
+
+  private boolean whole(int row, int j) {
+    return seen(unit(row, j)) > 0
+        && seen(unit(row, j + 1)) > 0
+        && seen(unit(row + 1, j)) > 0
+        && seen(unit(row + 1, j + 1)) > 0;
+  }
+
+  private void addStrip(List<Geometry> facets, int row, int from, int to) {
+    List<Vec> rim = new ArrayList<>();
+    for (int j = from; j <= to && to > from; j++) {
+      rim.add(unit(row, j));
+    }
+    for (int j = to; j >= from && to > from; j--) {
+      rim.add(unit(row + 1, j));
+    }
+    add(facets, rim);
   }
 
   private static Vec unit(int i, int j) {
     double down = Math.PI * i / DOWN;
-    double around = 2 * Math.PI * j / AROUND;
+    double around = 2 * Math.PI * (j % AROUND) / AROUND;
     return new Vec(
         Math.sin(down) * Math.cos(around), Math.cos(down), Math.sin(down) * Math.sin(around));
   }
 
-  /** A patch of the shell, whole or, on the hairline and the horizon, as two cut triangles. */
-  private void addPatch(List<Geometry> facets, int i, int from, int to) {
-    List<Vec> patch = List.of(unit(i, from), unit(i + 1, from), unit(i + 1, to), unit(i, to));
-    if (patch.stream().allMatch(p -> seen(p) > 0)) {
-      add(facets, patch);
-    } else if (patch.stream().anyMatch(p -> seen(p) > -.2)) {
-      add(facets, cut(List.of(patch.get(0), patch.get(1), patch.get(2))));
-      add(facets, cut(List.of(patch.get(0), patch.get(2), patch.get(3))));
-    }
+  /** A patch on the hairline or the horizon, as two cut triangles alike on both sides. */
+  private void addCut(List<Geometry> facets, int row, int j) {
+    int from = j < AROUND / 2 ? j : j + 1;
+    int to = j < AROUND / 2 ? j + 1 : j;
+    Vec near = unit(row, from);
+    Vec far = unit(row + 1, to);
+    add(facets, cut(List.of(near, unit(row + 1, from), far)));
+    add(facets, cut(List.of(near, far, unit(row, to))));
   }
 
   private double seen(Vec unit) {
@@ -72,8 +95,11 @@ final class Hair {
   }
 
   private void add(List<Geometry> facets, List<Vec> facet) {
-    if (facet.size() > 2) {
-      Geometry area = Hulls.hull(facet.stream().map(this::onPaper).toList());
+    CoordinateList rim = new CoordinateList();
+    facet.forEach(point -> rim.add(onPaper(point), false));
+    rim.closeRing();
+    if (rim.size() > 3) {
+      Geometry area = Hulls.PAPER.createPolygon(rim.toCoordinateArray());
       if (area.getArea() > 1e-9) {
         facets.add(area);
       }
@@ -81,19 +107,19 @@ final class Hair {
   }
 
   private Coordinate onPaper(Vec unit) {
-    Vec full = unit.times(1 + VOLUME * Math.min(1, Math.max(0, aboveHairline(unit)) / .35));
+    Vec full = unit.times(1 + VOLUME);
     return paper.at(head.point(radii.x() * full.x(), radii.y() * full.y(), radii.z() * full.z()));
   }
 
   private double outwards(Vec unit) {
     Vec normal = new Vec(unit.x() / radii.x(), unit.y() / radii.y(), unit.z() / radii.z());
-    return paper.facing(head.axes().apply(normal.unit())) - HORIZON;
+    return paper.facing(head.axes().apply(normal.unit()));
   }
 
   /** Positive on the hair: above the brow or on the back of the head, with the ears left free. */
   private static double aboveHairline(Vec p) {
-    double top = p.y() - .62 * p.x() - .12;
-    double back = Math.min(-.35 - p.x(), p.y() + .62);
+    double top = p.y() - .60 * p.x() - .08;
+    double back = Math.min(-.33 - p.x(), p.y() + .64);
     double clearOfEar = Math.max(.8 - Math.abs(p.z()), Math.max(p.y() - .35, -.25 - p.x()));
     return Math.min(Math.max(top, back), clearOfEar);
   }
@@ -114,7 +140,7 @@ final class Hair {
         kept.add(a);
       }
       if (fa * fb < 0) {
-        kept.add(a.towards(b, fa / (fa - fb)));
+        kept.add(fa > 0 ? a.towards(b, fa / (fa - fb)) : b.towards(a, fb / (fb - fa)));
       }
     }
     return kept;

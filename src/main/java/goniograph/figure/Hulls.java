@@ -20,7 +20,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /** Plane geometry of projected balls, discs and their hulls. */
 final class Hulls {
   /** Corners of a drawn circle: at print size the chord stays within .02 mm of the arc. */
-  private static final int CORNERS = 40;
+  private static final int CORNERS = 32;
 
   static final GeometryFactory PAPER = new GeometryFactory();
 
@@ -104,7 +104,7 @@ final class Hulls {
 
   /** Widened by {@code mm} with round corners, or narrowed where negative. */
   static Geometry widened(Geometry area, double mm) {
-    return BufferOp.bufferOp(area, mm, new BufferParameters(10));
+    return BufferOp.bufferOp(area, mm, new BufferParameters(6));
   }
 
   /** Hollows narrower than twice {@code mm} are filled. */

@@ -13,7 +13,11 @@ enum Kind {
   SHANK,
   FOOT,
   SUPPORT,
-  PROP;
+  WHEEL,
+  /** A thing that is held. */
+  PROP,
+  /** A band once round a part of the body, over it. */
+  GRIP;
 
   /** The part that this one hangs on. */
   Optional<Kind> parent() {
@@ -23,11 +27,11 @@ enum Kind {
       case HAND -> Optional.of(FOREARM);
       case SHANK -> Optional.of(THIGH);
       case FOOT -> Optional.of(SHANK);
-      case TRUNK, SUPPORT, PROP -> Optional.empty();
+      case TRUNK, SUPPORT, WHEEL, PROP, GRIP -> Optional.empty();
     };
   }
 
   boolean ofBody() {
-    return this != SUPPORT && this != PROP;
+    return this != SUPPORT && this != WHEEL && this != PROP && this != GRIP;
   }
 }

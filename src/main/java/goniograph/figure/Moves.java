@@ -108,7 +108,7 @@ final class Moves {
   private static boolean held(Moment moment, Side side, boolean hand) {
     return moment.contacts().stream()
         .filter(c -> c.manner() != Contact.Manner.HOLDING && c.side().equals(Optional.of(side)))
-        .anyMatch(c -> PoseTelling.ofHand(c.part()) == hand);
+        .anyMatch(c -> PoseTelling.ofArm(c.part()) == hand);
   }
 
   /** True where a foot that was flat now bears on its toes. */

@@ -102,7 +102,8 @@ final class Painter {
       paints.add(Paint.Line.cut(Lines.pieces(hatch, 2 * weights.halo()), colour, weights.hatch()));
     }
     for (Geometry inner : part.inner()) {
-      paints.add(Paint.Line.solid(seen(inner, hidden, .5), colour, weights.inner()));
+      paints.add(
+          Paint.Line.solid(seen(inner, hidden, innerCrumb(part.role())), colour, weights.inner()));
     }
     Geometry edge = seen(outlines.get(i).edge(), hidden, crumb(part.role()));
     paints.add(Paint.Line.solid(edge, colour, weights.outline(part.role())));
@@ -111,9 +112,13 @@ final class Painter {
   /** What lies behind leaves longer crumbs between what lies before it. */
   private static double crumb(Role role) {
     return switch (role) {
-      case NEAR, MOVING -> CRUMB;
+      case NEAR, MOVING, PROP -> CRUMB;
       case FAR, SUPPORT -> 3 * CRUMB;
     };
+  }
+
+  private static double innerCrumb(Role role) {
+    return role == Role.SUPPORT ? 3 * CRUMB : .5;
   }
 
   private static Geometry seen(Geometry lines, Geometry hidden, double least) {

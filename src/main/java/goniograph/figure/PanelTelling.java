@@ -63,7 +63,7 @@ final class PanelTelling {
             was.stream()
                 .filter(touch -> gone(touch, is))
                 .filter(
-                    touch -> hands.isEmpty() || touch.held() || !PoseTelling.ofHand(touch.part()))
+                    touch -> hands.isEmpty() || touch.held() || !PoseTelling.ofArm(touch.part()))
                 .toList()),
         hands,
         Optional.empty());
@@ -122,6 +122,6 @@ final class PanelTelling {
   private static boolean free(Moment moment, Side side) {
     return moment.contacts().stream()
         .filter(c -> c.manner() != Contact.Manner.HOLDING)
-        .noneMatch(c -> PoseTelling.ofHand(c.part()) && c.side().equals(Optional.of(side)));
+        .noneMatch(c -> PoseTelling.ofArm(c.part()) && c.side().equals(Optional.of(side)));
   }
 }

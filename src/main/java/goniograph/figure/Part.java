@@ -17,7 +17,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  * @param inner lines within the outline
  * @param welds where it flows into its neighbours without a line
  * @param solid where it is in depth
- * @param group the number of the support it belongs to
+ * @param group the number of the support or thing it belongs to
  */
 record Part(
     Id id,
@@ -78,7 +78,7 @@ record Part(
     }
   }
 
-  /** True for two boxes of one support. */
+  /** True for two pieces of one support or thing. */
   boolean sameSupport(Part other) {
     return group.isPresent() && group.equals(other.group);
   }

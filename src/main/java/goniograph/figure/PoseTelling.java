@@ -118,8 +118,11 @@ public record PoseTelling(
   }
 
   /** True for parts of the arm. */
-  static boolean ofHand(Part part) {
-    return part == Part.HAND || part == Part.FINGERTIPS;
+  static boolean ofArm(Part part) {
+    return switch (part) {
+      case HAND, FINGERTIPS, FOREARM, ELBOW -> true;
+      default -> false;
+    };
   }
 
   private static List<Change> changes(int step, JointAngles before, JointAngles after) {
@@ -135,7 +138,7 @@ public record PoseTelling(
 
   private static boolean told(Freedom freedom, JointAngles before, JointAngles after) {
     return freedom.movement().unit() == Movement.Unit.DEGREES
-        && freedom.movement() != Movement.CURL
+        && freedom.joint() != Joint.HAND
         && Math.abs(after.get(freedom) - before.get(freedom)) > TOLD;
   }
 

@@ -5,5 +5,6 @@ enum Role {
   NEAR,
   FAR,
   MOVING,
-  SUPPORT
+  SUPPORT,
+  PROP
 }

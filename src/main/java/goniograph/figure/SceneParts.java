@@ -7,6 +7,7 @@ import goniograph.pose.Box;
 import goniograph.pose.Moment;
 import goniograph.pose.Prop;
 import goniograph.pose.Scene;
+import goniograph.pose.Shape;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,7 +23,7 @@ final class SceneParts {
   private final Bodies bodies;
 
   SceneParts(Projection paper, Scene scene) {
-    this(paper, scene, new Bodies());
+    this(paper, scene, new Bodies(Person.ADULT));
   }
 
   /**
@@ -37,6 +38,7 @@ final class SceneParts {
   /** Body, supports and props; the moving parts told apart where {@code marked}. */
   List<Part> of(Moment moment, boolean marked) {
     List<Part> parts = new ArrayList<>(supports());
+    parts.addAll(wheels());
     props(moment).forEach(parts::add);
     for (Part part : body(moment.skeleton())) {
       parts.add(told(part, moment.skeleton(), marked));
@@ -60,10 +62,26 @@ final class SceneParts {
     return parts;
   }
 
+  private List<Part> wheels() {
+    List<Part> parts = new ArrayList<>();
+    for (int group = 0; group < scene.supports().size(); group++) {
+      if (scene.supports().get(group).kind().equals(Wheelchair.KIND)) {
+        for (Wheelchair.Wheel wheel : Wheelchair.wheels(scene.supports().get(group))) {
+          parts.add(new WheelShape(paper, wheel).part(group, parts.size()));
+        }
+      }
+    }
+    return parts;
+  }
+
   private List<Part> props(Moment moment) {
     List<Part> parts = new ArrayList<>();
-    for (Prop prop : moment.props()) {
-      parts.add(BandShape.part(paper, prop, parts.size()));
+    for (int i = 0; i < moment.props().size(); i++) {
+      Prop prop = moment.props().get(i);
+      int group = scene.supports().size() + i;
+      for (Shape shape : prop.shapes()) {
+        new PropShape(paper, parts.size(), group, prop.elastic()).part(shape).ifPresent(parts::add);
+      }
     }
     return parts;
   }

@@ -57,6 +57,19 @@ sealed interface Solid {
     }
   }
 
+  /** A ball; its depth is that of its middle. */
+  record Globe(Vec centre) implements Solid {
+    @Override
+    public double depthAt(Coordinate c, Projection paper) {
+      return depth(paper);
+    }
+
+    @Override
+    public double depth(Projection paper) {
+      return paper.depth(centre);
+    }
+  }
+
   /** A box; the depth is the middle of the way the line of sight takes through it. */
   record Block(Box box) implements Solid {
     @Override

@@ -43,7 +43,7 @@ final class Steady {
         spine,
         limbs(now, before, Side.LEFT),
         limbs(now, before, Side.RIGHT),
-        now.curl());
+        now.fingers());
   }
 
   private static Map<Limb, Frame> limbs(Skeleton now, Skeleton before, Side side) {

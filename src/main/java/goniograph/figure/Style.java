@@ -46,6 +46,7 @@ public enum Style {
       case SUPPORT_TOP -> Colours.SUPPORT_TOP;
       case SUPPORT_SIDE -> Colours.SUPPORT_SIDE;
       case BAND -> Colours.ACCENT;
+      case CLOTH -> Colours.CLOTH;
     };
   }
 
@@ -55,7 +56,7 @@ public enum Style {
       return BLACK;
     }
     return switch (role) {
-      case NEAR, SUPPORT -> Colours.LINE;
+      case NEAR, SUPPORT, PROP -> Colours.LINE;
       case FAR -> Colours.FAR_LINE;
       case MOVING -> Colours.ACCENT_LINE;
     };

@@ -8,6 +8,7 @@ enum Tone {
   SHOE,
   SOLE,
   HAIR,
+  CLOTH,
   SUPPORT,
   SUPPORT_TOP,
   SUPPORT_SIDE,

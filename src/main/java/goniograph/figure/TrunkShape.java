@@ -1,5 +1,6 @@
 package goniograph.figure;
 
+import goniograph.body.Frame;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
@@ -12,35 +13,48 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
-/** Trunk and neck: a smooth chain of ellipses across the spine, with the shoulders' capsules. */
+/**
+ * Trunk and neck: a smooth chain of ellipses across the spine, with the shoulders' capsules and a
+ * collar that lies lower in front.
+ */
 final class TrunkShape {
-  /** How many of the sections are trousers. */
-  private static final int WAIST = 3;
+  private static final int STEPS = 3;
 
-  private static final int STEPS = 5;
+  /** Trousers reach up to this one of the rims, a little above the third section. */
+  private static final int WAIST = 2 * STEPS + STEPS / 2;
+
+  /** The collar, a ring from the nape to the breastbone, in the frame above C7. */
+  private static final Vec COLLAR = new Vec(.014, -.024, 0);
+
+  private static final double COLLAR_TILT = -32;
+  private static final double COLLAR_DEPTH = .039;
+  private static final double COLLAR_WIDTH = .036;
+
+  private static final double SHOULDER = .033;
 
   private final Projection paper;
   private final Skeleton skeleton;
+  private final Grown grown;
 
-  TrunkShape(Projection paper, Skeleton skeleton) {
+  TrunkShape(Projection paper, Grown grown) {
     this.paper = paper;
-    this.skeleton = skeleton;
+    this.skeleton = grown.skeleton();
+    this.grown = grown;
   }
 
   Part part() {
     List<List<Coordinate>> rims = rims(sections());
-    int waist = (WAIST - 1) * STEPS;
-    Geometry hips = Hulls.chain(rims.subList(0, waist + 1));
-    Geometry shirt = shirt(rims.subList(waist, rims.size()));
+    Geometry hips = Hulls.chain(rims.subList(0, WAIST + 1));
+    Geometry shirt = shirt(rims.subList(WAIST, rims.size()));
     Geometry neck = neck();
     Geometry outline = smooth(Hulls.union(hips, shirt, neck));
-    Geometry skin = Hulls.minus(neck, shirt);
+    Geometry skin = collarOpen() ? neck : Hulls.minus(neck, shirt);
     Geometry cloth = fromAbove() ? shirt : Hulls.minus(shirt, hips);
     Geometry legs = trousers(Hulls.minus(Hulls.minus(outline, cloth), skin));
     Geometry top = Hulls.largest(Hulls.minus(Hulls.minus(outline, legs), skin));
     List<Part.Region> regions =
         List.of(
-            new Part.Region(Tone.TROUSERS, Hulls.besides(outline, Hulls.union(top, skin))),
+            new Part.Region(Tone.TROUSERS, outline),
             new Part.Region(Tone.SHIRT, top),
             new Part.Region(Tone.SKIN, Hulls.both(skin, outline)));
     List<Geometry> inner = List.of(Hulls.edgeWithin(top, outline));
@@ -58,33 +72,76 @@ final class TrunkShape {
   }
 
   private Geometry smooth(Geometry area) {
-    return Hulls.opened(Hulls.closed(area, paper.mm(.012)), paper.mm(.006));
+    return Hulls.opened(Hulls.closed(area, paper.mm(.016)), paper.mm(.006));
   }
 
   private Geometry shirt(List<List<Coordinate>> rims) {
-    Geometry shirt = Hulls.chain(rims);
+    List<List<Coordinate>> chest = new ArrayList<>(rims);
+    chest.add(collar());
+    Geometry shirt = Hulls.chain(chest);
     for (Side side : Side.values()) {
-      Vec shoulder = skeleton.limb(Limb.UPPER_ARM, side).origin();
-      Vec nape = skeleton.spine(SpineJoint.C7).point(.006, -.010, 0);
-      Vec chest = skeleton.spine(SpineJoint.T8).point(.034, 0, 0);
-      shirt =
-          Hulls.union(
-              shirt, capsule(nape, .020, shoulder, .034), capsule(chest, .055, shoulder, .030));
+      shirt = Hulls.union(shirt, slope(side), flank(side));
     }
-    return Hulls.opened(Hulls.closed(shirt, paper.mm(.018)), paper.mm(.006));
+    return shirt;
+  }
+
+  /** From the side of the neck down to the tip of the shoulder. */
+  private Geometry slope(Side side) {
+    Vec nape = skeleton.spine(SpineJoint.C7).point(.002, .004, side.sign() * .024);
+    double tip = grown.radius(SHOULDER, .6);
+    Vec lift = grown.lift(skeleton.spine(SpineJoint.T2).axes(), SHOULDER, tip);
+    return capsule(nape, .015, shoulder(side).plus(lift), tip);
+  }
+
+  /** From the breast to the shoulder. */
+  private Geometry flank(Side side) {
+    Vec chest = middle(SpineJoint.T8);
+    return capsule(chest, .055 * (1 + .7 * grown.build().width()), shoulder(side), .028);
+  }
+
+  private Vec shoulder(Side side) {
+    return skeleton.limb(Limb.UPPER_ARM, side).origin();
+  }
+
+  /** The middle of a grown section. */
+  private Vec middle(SpineJoint joint) {
+    int number = TrunkSection.ALL.indexOf(TrunkSection.at(joint));
+    return grown.section(number).middle(skeleton);
   }
 
   private Geometry capsule(Vec a, double ra, Vec b, double rb) {
     return Hulls.chain(List.of(Hulls.ball(paper, a, ra), Hulls.ball(paper, b, rb)));
   }
 
+  private Frame collarFrame() {
+    Frame neck = skeleton.spine(SpineJoint.C7);
+    return new Frame(neck.point(COLLAR), neck.axes().then(Turn.aboutZ(COLLAR_TILT)));
+  }
+
+  private List<Coordinate> collar() {
+    Frame ring = collarFrame();
+    return Hulls.disc(
+        paper,
+        ring.origin(),
+        ring.axes().x().times(COLLAR_DEPTH),
+        ring.axes().z().times(COLLAR_WIDTH));
+  }
+
+  /** True where the collar is looked into, so that the throat lies before its far rim. */
+  private boolean collarOpen() {
+    return paper.facing(collarFrame().axes().y()) > 0;
+  }
+
+  /** The neck, down to the collar where it is looked into. */
   private Geometry neck() {
-    return Hulls.chain(
-        List.of(
-            neckBall(SpineJoint.C7, .006, .031),
-            neckBall(SpineJoint.C5, .001, .029),
-            neckBall(SpineJoint.C3, 0, .0285),
-            neckBall(SpineJoint.C0, 0, .029)));
+    Geometry neck =
+        Hulls.chain(
+            List.of(
+                neckBall(SpineJoint.C7, .006, .031),
+                neckBall(SpineJoint.C5, .001, .029),
+                neckBall(SpineJoint.C3, 0, .0285),
+                neckBall(SpineJoint.C0, 0, .029)));
+    return collarOpen() ? Hulls.union(neck, Hulls.hull(collar())) : neck;
   }
 
   private List<Coordinate> neckBall(SpineJoint joint, double ahead, double radius) {
@@ -102,7 +159,8 @@ final class TrunkShape {
 
   private List<Section> sections() {
     List<Section> sections = new ArrayList<>();
-    for (TrunkSection section : TrunkSection.ALL) {
+    for (int i = 0; i < TrunkSection.ALL.size() - 1; i++) {
+      TrunkSection section = grown.section(i);
       Turn axes = section.frame(skeleton).axes();
       sections.add(
           new Section(

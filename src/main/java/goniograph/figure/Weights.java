@@ -55,7 +55,7 @@ public record Weights(
 
   double outline(Role role) {
     return switch (role) {
-      case NEAR -> near;
+      case NEAR, PROP -> near;
       case FAR -> far;
       case MOVING -> working;
       case SUPPORT -> support;

@@ -1,5 +1,6 @@
 package goniograph.library;
 
+import goniograph.body.Build;
 import goniograph.dose.Quantity;
 import goniograph.matter.Located;
 import java.time.DayOfWeek;
@@ -91,12 +92,12 @@ public record Clinic(
   /**
    * How people are drawn.
    *
-   * @param build name of the body build
+   * @param build how the person is built
    * @param headCovering with a head covering
    * @param wheelchair in a wheelchair where they sit
    */
-  public record FigureSettings(String build, boolean headCovering, boolean wheelchair) {
+  public record FigureSettings(Build build, boolean headCovering, boolean wheelchair) {
     /** A bare-headed adult. */
-    public static final FigureSettings DEFAULT = new FigureSettings("adult", false, false);
+    public static final FigureSettings DEFAULT = new FigureSettings(Build.ADULT, false, false);
   }
 }

@@ -1,5 +1,6 @@
 package goniograph.library;
 
+import goniograph.body.Build;
 import goniograph.dose.Measure;
 import goniograph.library.Clinic.FigureSettings;
 import goniograph.library.Clinic.Hours;
@@ -107,7 +108,7 @@ final class ClinicReader {
   private static FigureSettings figure(Form form) {
     FigureSettings usual = FigureSettings.DEFAULT;
     return new FigureSettings(
-        form.optional("build").as(Spellings.ID_WORD).map(Located::value).orElse(usual.build()),
+        form.optional("build").as(BUILD).map(Located::value).orElse(usual.build()),
         truth(form, "head_covering", usual.headCovering()),
         truth(form, "wheelchair", usual.wheelchair()));
   }
@@ -167,6 +168,8 @@ final class ClinicReader {
 
   private static final Spelling<Paper> PAPER =
       Spellings.oneOf(Map.of("A4", Paper.A4, "Letter", Paper.LETTER));
+
+  private static final Spelling<Build> BUILD = Spellings.oneOf(Build.class);
 
   private static final Spelling<String> PHONE_NUMBER =
       matching(

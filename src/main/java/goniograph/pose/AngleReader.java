@@ -1,5 +1,6 @@
 package goniograph.pose;
 
+import goniograph.body.Fingers;
 import goniograph.body.Freedom;
 import goniograph.body.Joint;
 import goniograph.body.Movement;
@@ -123,10 +124,25 @@ final class AngleReader {
     if (aims.isAim(clause)) {
       aims.read(named, clause).ifPresent(wishes::addAll);
     } else if (named.joint.isPresent()) {
-      clause(named.joint.get(), named.sides, clause);
+      angle(named.joint.get(), named.sides, clause);
     } else {
       aims.unknown(named, clause);
     }
+  }
+
+  private void angle(Joint joint, List<Optional<Side>> sides, Phrase clause) {
+    if (joint != Joint.HAND || !hand(sides, clause)) {
+      clause(joint, sides, clause);
+    }
+  }
+
+  /** True where the clause is one of a hand's short words, understood or not. */
+  private boolean hand(List<Optional<Side>> sides, Phrase clause) {
+    Optional<Fingers> fingers =
+        HandWords.isShape(clause) ? HandWords.shape(clause, complaint) : HandWords.curl(clause);
+    fingers.ifPresent(
+        bent -> sides.forEach(side -> angles.addAll(HandWords.angles(bent, side, clause))));
+    return fingers.isPresent() || HandWords.isShape(clause);
   }
 
   private void clause(Joint joint, List<Optional<Side>> sides, Phrase clause) {
@@ -160,9 +176,11 @@ final class AngleReader {
   }
 
   private static List<String> words(Joint joint) {
-    return joint.movements().stream()
-        .flatMap(m -> Stream.of(m.positive(), m.negative()))
-        .filter(word -> !word.isEmpty())
+    Stream<String> own =
+        joint.movements().stream()
+            .flatMap(m -> Stream.of(m.positive(), m.negative()))
+            .filter(word -> !word.isEmpty());
+    return Stream.concat(joint == Joint.HAND ? HandWords.ALL.stream() : Stream.empty(), own)
         .toList();
   }
 

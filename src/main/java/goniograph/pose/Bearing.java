@@ -50,9 +50,13 @@ final class Bearing {
       case KNEE -> BearingPatch.knee(s, side);
       case HAND -> BearingPatch.palm(s, side);
       case FINGERTIPS -> List.of(Landmarks.fingertip(s, side));
+      case ELBOW -> List.of(Landmarks.elbow(s, side));
+      case FOREARM -> BearingPatch.forearm(s, side);
+      case HEAD -> List.of(Landmarks.head(s));
       case HIPS -> upright(s) ? BearingPatch.seat(s) : hips(s);
       case UPPER_BACK -> BearingPatch.trunk(s, Outline.upperBack());
-      case BACK, FRONT, SIDE -> BearingPatch.trunk(s, TrunkSection.ALL);
+      case BACK, FRONT -> BearingPatch.trunk(s, TrunkSection.ALL);
+      case SIDE -> BearingPatch.side(s);
     };
   }
 

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param part the part
  * @param side its side; empty for both of a pair and for parts without a pair
  * @param manner how it touches
- * @param target the support's word, {@code thighs} or the prop's word
+ * @param target the support's word, {@code thighs}, {@code left foot} or the prop's word
  * @param heightCm where on an upright support, above the floor
  * @param at the place in the pose file
  */
@@ -24,6 +24,12 @@ public record Contact(
     String target,
     Optional<Double> heightCm,
     Span at) {
+
+  /** Parts of the body that may be touched, like a support. */
+  static final String THIGHS = "thighs";
+
+  static final String LEFT_FOOT = "left foot";
+  static final String RIGHT_FOOT = "right foot";
 
   /** How a part touches. */
   public enum Manner {
@@ -83,7 +89,24 @@ public record Contact(
 
   /** Left and right swapped. */
   Contact mirrored() {
-    return new Contact(part, side.map(Side::other), manner, target, heightCm, at);
+    return new Contact(part, side.map(Side::other), manner, mirrored(target), heightCm, at);
+  }
+
+  private static String mirrored(String target) {
+    return switch (target) {
+      case LEFT_FOOT -> RIGHT_FOOT;
+      case RIGHT_FOOT -> LEFT_FOOT;
+      default -> target;
+    };
+  }
+
+  /** The foot that another lies on, where the contact is with a foot. */
+  Optional<Side> otherFoot() {
+    return switch (target) {
+      case LEFT_FOOT -> Optional.of(Side.LEFT);
+      case RIGHT_FOOT -> Optional.of(Side.RIGHT);
+      default -> Optional.empty();
+    };
   }
 
   /** As an author writes it, for instance {@code left hand on counter}. */

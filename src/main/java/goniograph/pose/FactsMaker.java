@@ -3,23 +3,20 @@ package goniograph.pose;
 import goniograph.body.Freedom;
 import goniograph.body.Joint;
 import goniograph.body.JointAngles;
-import goniograph.body.JointLoad;
 import goniograph.body.Kinematics;
 import goniograph.body.Movement;
 import goniograph.body.Posture;
 import goniograph.body.Reading;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
-import goniograph.body.Statics;
 import goniograph.body.Vec;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.DoubleSupplier;
-import java.util.function.ToDoubleFunction;
 
 /** Reads the facts off solved bodies. */
 final class FactsMaker {
@@ -31,7 +28,7 @@ final class FactsMaker {
   FactsMaker(PoseFile pose, FrameSolver solver) {
     this.pose = pose;
     this.room = solver.room();
-    this.measuring = new Measuring(pose, room, solver.pins());
+    this.measuring = new Measuring(pose, new Touch(room), solver.pins());
     this.bearing = new Bearing(room);
   }
 
@@ -50,10 +47,10 @@ final class FactsMaker {
         deepest.cm(),
         deepest.part(),
         bearing.marginCm(s, contacts, contact -> true),
-        bearing.marginCm(s, contacts, contact -> !contact.part().ofHand()),
+        bearing.marginCm(s, contacts, contact -> !contact.part().ofArm()),
         feet(s, contacts),
-        loads(s, contacts),
-        moment.props().stream().map(prop -> Band.lengthCm(prop, pose.body())).findFirst());
+        new LoadFinder(pose, moment, contacts).loads(),
+        moment.props().stream().flatMap(p -> p.length().stream()).map(pose.body()::cm).findFirst());
   }
 
   private Map<Side, FootState> feet(Skeleton s, List<Contact> contacts) {
@@ -62,45 +59,6 @@ final class FactsMaker {
       feet.put(side, measuring.foot(s, side, contacts));
     }
     return feet;
-  }
-
-  private static Loads loads(Skeleton s, List<Contact> contacts) {
-    boolean trunkFree =
-        contacts.stream()
-            .noneMatch(
-                c ->
-                    switch (c.part()) {
-                      case BACK, UPPER_BACK, FRONT, SIDE -> true;
-                      default -> false;
-                    });
-    boolean handsFree = contacts.stream().noneMatch(c -> c.part().ofHand());
-    Optional<Double> neck = when(trunkFree, () -> JointLoad.neck(s));
-    return new Loads(
-        neck,
-        neck.map(nm -> Statics.muscleForce(nm, JointLoad.NECK_LEVER_ARM)),
-        when(trunkFree && handsFree, () -> JointLoad.lowBack(s, 0)),
-        free(contacts, side -> JointLoad.shoulder(s, side, 0), Part.HAND, Part.FINGERTIPS),
-        free(contacts, side -> JointLoad.hip(s, side), Part.FOOT, Part.HEEL, Part.TOES, Part.KNEE),
-        free(contacts, side -> JointLoad.knee(s, side), Part.FOOT, Part.HEEL, Part.TOES));
-  }
-
-  private static Optional<Double> when(boolean valid, DoubleSupplier moment) {
-    return valid ? Optional.of(moment.getAsDouble()) : Optional.empty();
-  }
-
-  private static Map<Side, Double> free(
-      List<Contact> contacts, ToDoubleFunction<Side> moment, Part... parts) {
-    Map<Side, Double> moments = new EnumMap<>(Side.class);
-    for (Side side : Side.values()) {
-      boolean touches =
-          contacts.stream()
-              .anyMatch(
-                  c -> List.of(parts).contains(c.part()) && c.side().equals(Optional.of(side)));
-      if (!touches) {
-        moments.put(side, moment.applyAsDouble(side));
-      }
-    }
-    return moments;
   }
 
   /** What the contacts made of what was typed. */
@@ -132,7 +90,7 @@ final class FactsMaker {
             c ->
                 switch (freedom.joint()) {
                   case HIP, KNEE, ANKLE -> c.part().ofFoot() || c.part() == Part.KNEE;
-                  case SHOULDER, ELBOW, FOREARM, WRIST -> c.part().ofHand();
+                  case SHOULDER, ELBOW, FOREARM, WRIST -> c.part().ofArm();
                   default -> false;
                 });
   }
@@ -141,15 +99,15 @@ final class FactsMaker {
   SortedMap<String, Double> distances(Skeleton start) {
     SortedMap<String, Double> distances = new TreeMap<>();
     for (SupportWish wish : pose.supports()) {
-      room.find(wish.kind().word())
-          .filter(p -> !p.kind().under() && p.kind() != SupportKind.CHAIR)
-          .ifPresent(p -> distances.put(p.kind().word(), distance(start, wish, p)));
+      room.find(wish.name())
+          .filter(p -> !p.kind().under() && p.where() != Where.BEHIND)
+          .ifPresent(p -> distances.put(wish.name(), distance(start, p)));
     }
     return distances;
   }
 
-  private double distance(Skeleton start, SupportWish wish, Placed placed) {
-    Vec away = Room.away(wish);
+  private double distance(Skeleton start, Placed placed) {
+    Vec away = placed.where().away();
     return pose.body().cm(placed.near().dot(away) - Outline.trunkAndLegs(start, away));
   }
 
@@ -161,5 +119,17 @@ final class FactsMaker {
         .flatMap(c -> pose.support(c.target()).stream())
         .map(SupportWish::heightCm)
         .findFirst();
+  }
+
+  /** How far apart in height the feet stand over all key frames. */
+  Optional<Double> stepHeightCm() {
+    DoubleSummaryStatistics heights =
+        pose.frames().stream()
+            .flatMap(frame -> pose.contacts(frame).stream())
+            .filter(c -> c.part().ofFoot())
+            .mapToDouble(c -> pose.support(c.target()).map(SupportWish::heightCm).orElse(0.0))
+            .summaryStatistics();
+    double step = heights.getMax() - heights.getMin();
+    return step > 0 ? Optional.of(step) : Optional.empty();
   }
 }

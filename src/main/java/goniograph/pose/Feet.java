@@ -17,12 +17,25 @@ final class Feet {
 
   private static final double CLOSE = 1e-4;
 
-  private final PoseFile pose;
-  private final Pins pins;
+  /** A leg that is straight. */
+  private static final double STRAIGHT = (Lengths.THIGH + Lengths.SHANK) * (1 - 1e-8);
 
-  Feet(PoseFile pose, Pins pins) {
-    this.pose = pose;
+  /** How far apart the ankles are of feet that lie on one another. */
+  static final double STACKED = .045;
+
+  private final boolean balance;
+  private final Pins pins;
+  private final Touch touch;
+
+  /**
+   * Feet.
+   *
+   * @param balance true where the body shall shift over its feet
+   */
+  Feet(boolean balance, Pins pins, Touch touch) {
+    this.balance = balance;
     this.pins = pins;
+    this.touch = touch;
   }
 
   private record Planted(Skeleton skeleton, double miss) {}
@@ -34,59 +47,98 @@ final class Feet {
    * @param carried true where the feet carry the body
    */
   Skeleton plant(Skeleton s, List<Contact> contacts, boolean carried) {
-    List<Contact> feet = contacts.stream().filter(c -> c.part().ofFoot()).toList();
-    feet.forEach(c -> keep(s, c));
+    List<Contact> feet = contacts.stream().filter(c -> touches(c) && !kneels(c, contacts)).toList();
+    feet.forEach(c -> keep(carried ? s : swung(s, c), c));
     Skeleton body = carried ? s.moved(Vec.UP.times(rise(s, feet))) : s;
-    Planted planted = all(body, feet);
-    for (int i = 0; carried && planted.miss > CLOSE && i < 8; i++) {
-      body = body.moved(new Vec(0, -1.05 * planted.miss, 0));
-      planted = all(body, feet);
+    Planted planted = carried ? settled(body, feet) : all(body, feet);
+    Skeleton stands =
+        carried && balance && !feet.isEmpty() ? balanced(planted.skeleton, feet) : planted.skeleton;
+    return kneeling(stands, contacts);
+  }
+
+  private boolean touches(Contact c) {
+    return c.part().ofFoot() && (touch.face(c).isPresent() || c.otherFoot().isPresent());
+  }
+
+  /** True for the foot of a leg that kneels: its toes lie behind the knee. */
+  private boolean kneels(Contact foot, List<Contact> contacts) {
+    return foot.side().stream()
+        .flatMap(side -> Touch.of(contacts, side, Part.KNEE).stream())
+        .anyMatch(knee -> !touch.upright(knee));
+  }
+
+  /** Knees bent until what is lowest of the foot lies on. */
+  private Skeleton kneeling(Skeleton s, List<Contact> contacts) {
+    Skeleton body = s;
+    for (Contact c : contacts) {
+      if (touches(c) && kneels(c, contacts) && c.otherFoot().isEmpty()) {
+        body = kneeling(body, side(c), touch.face(c).orElseThrow());
+      }
     }
-    return carried && pose.balanced() && !feet.isEmpty()
-        ? balanced(planted.skeleton, feet)
-        : planted.skeleton;
+    return body;
+  }
+
+  private static Skeleton kneeling(Skeleton s, Side side, Surface face) {
+    Skeleton body = s;
+    for (int i = 0; i < 20; i++) {
+      double up = face.high().y() - Clearance.lowestOfFoot(body, side);
+      if (Math.abs(up) < 1e-6) {
+        return body;
+      }
+      body = LegSolver.kneeBent(body, side, up);
+    }
+    return body;
   }
 
   /**
    * How far the body rises so that one leg is as long as typed, from its hip to where its foot is
-   * planted, and none is shorter than typed.
+   * planted, and none is shorter than typed; not so far that a leg is too short.
    */
   private double rise(Skeleton s, List<Contact> feet) {
-    return feet.stream()
-        .filter(c -> c.part() != Part.HEEL && c.manner() != Contact.Manner.SLIDES_ON)
-        .mapToDouble(c -> c.part() == Part.TOES ? tiptoe(s, c) : rise(s, c))
-        .max()
-        .orElse(0);
+    List<Contact> standing =
+        feet.stream()
+            .filter(c -> c.part() != Part.HEEL && c.manner() != Contact.Manner.SLIDES_ON)
+            .filter(c -> touch.face(c).filter(Surface::level).isPresent())
+            .toList();
+    double typed = standing.stream().mapToDouble(c -> rise(s, c, typed(s, c))).max().orElse(0);
+    return standing.stream()
+        .filter(c -> c.part() == Part.FOOT)
+        .mapToDouble(c -> rise(s, c, STRAIGHT))
+        .reduce(typed, Math::min);
   }
 
-  private double rise(Skeleton s, Contact contact) {
-    Vec hip = Landmarks.hip(s, side(contact));
-    double typed = point(s, contact).minus(hip).length();
-    Vec way = pin(s, contact).point().minus(hip);
-    double across = way.x() * way.x() + way.z() * way.z();
-    double ankle = pose.height(contact) + Lengths.ANKLE;
-    return ankle + Math.sqrt(Math.max(0, typed * typed - across)) - hip.y();
+  /** From the hip to what a leg stands on: its ankle, or the middle of its ball. */
+  private static double typed(Skeleton s, Contact c) {
+    Vec hip = Landmarks.hip(s, side(c));
+    Vec end = c.part() == Part.TOES ? LegSolver.ball(s, side(c)) : Landmarks.ankle(s, side(c));
+    return end.minus(hip).length();
   }
 
-  /** As {@link #rise} for a leg that stands on its ball, from its hip to the middle of the ball. */
-  private double tiptoe(Skeleton s, Contact contact) {
+  /** How far the body rises so that a leg is so long, from its hip to where its foot is planted. */
+  private double rise(Skeleton s, Contact contact, double length) {
     Vec hip = Landmarks.hip(s, side(contact));
-    double typed = LegSolver.ball(s, side(contact)).minus(hip).length();
     Vec way = pin(s, contact).point().minus(hip);
     double across = way.x() * way.x() + way.z() * way.z();
-    double middle = pose.height(contact) + LegSolver.BALL_RADIUS;
-    return middle + Math.sqrt(Math.max(0, typed * typed - across)) - hip.y();
+    double top = touch.face(contact).orElseThrow().high().y();
+    double end = contact.part() == Part.TOES ? LegSolver.BALL_RADIUS : Lengths.ANKLE;
+    return top + end + Math.sqrt(Math.max(0, length * length - across)) - hip.y();
   }
 
   private Pins.Pin pin(Skeleton s, Contact contact) {
     return pins.find(contact)
-        .orElseGet(
-            () -> new Pins.Pin(point(s, contact), s.limb(Limb.FOOT, side(contact)).axes().x()));
+        .orElseGet(() -> new Pins.Pin(Touch.anchor(s, contact), Touch.heading(s, contact)));
   }
 
   private void keep(Skeleton s, Contact contact) {
-    Vec heading = s.limb(Limb.FOOT, side(contact)).axes().x();
-    pins.keep(contact, ballOfFlatFoot(contact).orElseGet(() -> point(s, contact)), heading);
+    Vec point = ballOfFlatFoot(contact).orElseGet(() -> Touch.anchor(s, contact));
+    Vec within = touch.within(contact, point);
+    Vec kept = contact.otherFoot().map(foot -> stacked(s, foot, point)).orElse(within);
+    pins.keep(contact, kept, Touch.heading(s, contact));
+  }
+
+  /** Where the ankle of a foot is that lies on the other, from that one's ankle. */
+  private static Vec stacked(Skeleton s, Side other, Vec ankle) {
+    return ankle.minus(Landmarks.ankle(s, other)).unit().times(STACKED);
   }
 
   /** Where the ball is of a foot that stood flat before it rose onto its ball. */
@@ -105,16 +157,6 @@ final class Feet {
     return contact.side().orElse(Side.RIGHT);
   }
 
-  /** The point of a foot that a contact holds: ankle, heel or ball. */
-  static Vec point(Skeleton s, Contact contact) {
-    Side side = side(contact);
-    return switch (contact.part()) {
-      case HEEL -> LegSolver.heelPoint(s, side);
-      case TOES -> LegSolver.ballPoint(s, side);
-      default -> Landmarks.ankle(s, side);
-    };
-  }
-
   private Planted all(Skeleton s, List<Contact> feet) {
     Skeleton body = s;
     double miss = 0;
@@ -127,21 +169,39 @@ final class Feet {
   }
 
   private LegSolver.Bent one(Skeleton s, Contact contact) {
-    Side side = side(contact);
-    double y = pose.height(contact);
-    if (contact.manner() == Contact.Manner.SLIDES_ON) {
-      Skeleton slid =
-          contact.part() == Part.HEEL
-              ? LegSolver.heelSliding(s, side, y)
-              : LegSolver.flatSliding(s, side, y);
-      return new LegSolver.Bent(slid, 0);
+    Optional<Side> other = contact.otherFoot();
+    if (other.isPresent()) {
+      Vec ankle = Landmarks.ankle(s, other.get()).plus(pin(s, contact).point());
+      return LegSolver.ankleAt(s, side(contact), ankle);
     }
-    Pins.Pin pin = pin(s, contact);
-    Vec at = new Vec(pin.point().x(), y, pin.point().z());
+    Surface face = touch.face(contact).orElseThrow();
+    return contact.manner() == Contact.Manner.SLIDES_ON
+        ? sliding(s, contact, face)
+        : planted(s, contact, face);
+  }
+
+  private static LegSolver.Bent sliding(Skeleton s, Contact contact, Surface face) {
     return switch (contact.part()) {
-      case HEEL -> LegSolver.onHeel(s, side, at);
-      case TOES -> LegSolver.onBall(s, side, at);
-      default -> LegSolver.flat(s, side, at.plus(Vec.UP.times(Lengths.ANKLE)), pin.heading());
+      case HEEL -> LegSolver.heelSliding(s, side(contact), face);
+      case TOES -> LegSolver.ballSliding(s, side(contact), face);
+      default -> LegSolver.flatSliding(s, side(contact), face);
+    };
+  }
+
+  /** A leg that hangs on a lying or sitting body comes down on heel or ball as it is bent. */
+  private Skeleton swung(Skeleton s, Contact c) {
+    boolean swings = c.part() != Part.FOOT && c.otherFoot().isEmpty();
+    return swings ? sliding(s, c, touch.face(c).orElseThrow()).skeleton() : s;
+  }
+
+  private LegSolver.Bent planted(Skeleton s, Contact contact, Surface face) {
+    Side side = side(contact);
+    Pins.Pin pin = pin(s, contact);
+    Vec at = Touch.foot(face, pin.point());
+    return switch (contact.part()) {
+      case HEEL -> LegSolver.onHeel(s, side, at, face.normal());
+      case TOES -> LegSolver.onBall(s, side, at, face.normal());
+      default -> LegSolver.flat(s, side, at, pin.heading(), face.normal());
     };
   }
 
@@ -153,18 +213,22 @@ final class Feet {
       if (body.body().cm(level.length()) < .3) {
         return body;
       }
-      body = settled(body.moved(level.times(.9)), feet);
+      boolean tiptoe = feet.stream().allMatch(c -> c.part() == Part.TOES);
+      Skeleton moved = body.moved(level.times(.9));
+      body = settled(tiptoe ? moved.moved(Vec.UP.times(rise(moved, feet))) : moved, feet).skeleton;
     }
     return body;
   }
 
-  private Skeleton settled(Skeleton s, List<Contact> feet) {
-    boolean tiptoe = feet.stream().allMatch(c -> c.part() == Part.TOES);
-    Planted planted = all(tiptoe ? s.moved(Vec.UP.times(rise(s, feet))) : s, feet);
+  /** The feet planted, the body brought down as far as one is out of reach. */
+  private Planted settled(Skeleton s, List<Contact> feet) {
+    Planted planted = all(s, feet);
+    Skeleton body = s;
     for (int i = 0; planted.miss > CLOSE && i < 8; i++) {
-      planted = all(planted.skeleton.moved(new Vec(0, -1.05 * planted.miss, 0)), feet);
+      body = body.moved(new Vec(0, -1.05 * planted.miss, 0));
+      planted = all(body, feet);
     }
-    return planted.skeleton;
+    return planted;
   }
 
   private static Vec over(Skeleton s, List<Contact> feet) {

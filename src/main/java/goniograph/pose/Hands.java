@@ -21,6 +21,9 @@ final class Hands {
   /** How steeply the fingers come down when only their tips touch. */
   private static final double STEEP = 45;
 
+  /** How high the wrist then stands over the tips, roughly. */
+  static final double TIP_HEIGHT = .07;
+
   /** How far a palm and a fingertip keep from a worktop's edge. */
   private static final double PALM_INSET = .035;
 
@@ -37,73 +40,135 @@ final class Hands {
   private static final double THIGH_CURL = 10;
   private static final double TIP_CURL = 14;
 
-  private final Room room;
+  /** The part of the thigh nearest to the hip on which a hand can lie. */
+  private static final double THIGH_NEAREST = .25;
+
+  private final Touch touch;
   private final Pins pins;
 
-  Hands(Room room, Pins pins) {
-    this.room = room;
+  Hands(Touch touch, Pins pins) {
+    this.touch = touch;
     this.pins = pins;
   }
 
   /** Where a hand shall be: the wrist and the hand's axes. */
   private record Goal(Vec wrist, Turn axes) {}
 
-  /** The body with its hands laid. */
+  /** The body with its hands laid; a hand whose forearm lies keeps its wrist's place. */
   Skeleton lay(Skeleton s, List<Contact> contacts) {
     Skeleton body = s;
     for (Contact contact : contacts) {
       if (contact.part().ofHand() && contact.manner() != Contact.Manner.HOLDING) {
-        body = lay(body, contact);
+        Side side = contact.side().orElse(Side.RIGHT);
+        boolean lies = !Touch.of(contacts, side, Part.FOREARM).isEmpty();
+        body = lies ? flattened(body, side, contact) : lay(body, side, contact);
       }
     }
     return body;
   }
 
-  private Skeleton lay(Skeleton s, Contact contact) {
-    Side side = contact.side().orElse(Side.RIGHT);
-    if (contact.target().equals("thighs")) {
-      Goal goal = onThigh(s, side);
-      return ArmSolver.reach(s.withCurl(side, THIGH_CURL), side, goal.wrist, goal.axes);
+  private Skeleton lay(Skeleton s, Side side, Contact contact) {
+    if (contact.target().equals(Contact.THIGHS)) {
+      return reach(s.withCurl(side, THIGH_CURL), side, onThigh(s, side));
     }
-    Optional<Surface> surface = surface(contact);
-    if (surface.isEmpty()) {
+    Optional<Surface> face = touch.face(s, contact);
+    if (face.isEmpty()) {
       return s;
     }
     boolean tips = contact.part() == Part.FINGERTIPS;
     Skeleton shaped = s.withCurl(side, tips ? TIP_CURL : 0);
     Goal goal =
-        tips
-            ? onTips(shaped, side, surface.get(), contact)
-            : flat(shaped, side, surface.get(), contact);
-    return ArmSolver.reach(shaped, side, goal.wrist, goal.axes);
+        tips ? onTips(shaped, side, face.get(), contact) : flat(shaped, side, face.get(), contact);
+    return reach(shaped, side, goal);
   }
 
-  /** The face of a support that a hand touches: its upper one where it has one. */
-  private Optional<Surface> surface(Contact contact) {
-    return room.find(contact.target()).flatMap(p -> p.level().or(p::upright));
+  private Skeleton reach(Skeleton s, Side side, Goal goal) {
+    double ground = touch.ground(Landmarks.elbow(s, side));
+    return ArmSolver.reach(s, side, goal.wrist, goal.axes, ground);
   }
 
-  /** On the thigh's upper outer side, where the forearm need not turn to its end. */
+  /** The hand of a lying forearm turned flat. */
+  private Skeleton flattened(Skeleton s, Side side, Contact contact) {
+    return touch
+        .face(s, contact)
+        .map(face -> axes(down(fingers(s, side, face), face.normal()), face.normal(), side))
+        .map(axes -> ArmSolver.handTurned(s.withCurl(side, 0), side, axes))
+        .orElse(s);
+  }
+
+  /** From the wrist of a lying forearm down to the palm. */
+  private static Vec down(Vec fingers, Vec normal) {
+    double slope = (Touch.WRIST - HALF_PALM) / Lengths.PALM;
+    return fingers.times(Math.sqrt(1 - slope * slope)).minus(normal.times(slope));
+  }
+
+  /**
+   * On the thigh's upper outer side, where the forearm need not turn to its end; nearer to the hip
+   * than usual where the arm is too short.
+   */
   private static Goal onThigh(Skeleton s, Side side) {
+    double far = THIGH_PART;
+    if (inReach(s, side, onThigh(s, side, far))) {
+      return onThigh(s, side, far);
+    }
+    double near = THIGH_NEAREST;
+    for (int i = 0; i < 30; i++) {
+      double middle = (near + far) / 2;
+      if (inReach(s, side, onThigh(s, side, middle))) {
+        near = middle;
+      } else {
+        far = middle;
+      }
+    }
+    return onThigh(s, side, near);
+  }
+
+  private static boolean inReach(Skeleton s, Side side, Goal goal) {
+    double way = goal.wrist.minus(Landmarks.shoulder(s, side)).length();
+    return way < (Lengths.UPPER_ARM + Lengths.FOREARM) * .999;
+  }
+
+  private static Goal onThigh(Skeleton s, Side side, double part) {
     Frame thigh = s.limb(Limb.THIGH, side);
     double roll = Math.toRadians(THIGH_ROLL);
-    Vec outward =
-        thigh
-            .axes()
-            .x()
-            .times(Math.cos(roll))
-            .plus(thigh.axes().z().times(side.sign() * Math.sin(roll)));
-    Vec axis = thigh.point(0, -THIGH_PART * Lengths.THIGH, 0);
-    Vec palm = axis.plus(outward.times(THIGH_HEIGHT));
-    return goal(palm, thigh.axes().y().times(-1), outward, side);
+    Vec front = thigh.axes().x().times(Math.cos(roll));
+    Vec outward = front.plus(thigh.axes().z().times(side.sign() * Math.sin(roll)));
+    Vec axis = thigh.point(0, -part * Lengths.THIGH, 0);
+    return goal(axis.plus(outward.times(THIGH_HEIGHT)), thigh.axes().y().times(-1), outward, side);
   }
 
   private Goal flat(Skeleton s, Side side, Surface surface, Contact contact) {
     Vec fingers = fingers(s, side, surface);
-    Vec palm = raised(s, Landmarks.palm(s, side), contact);
-    Pins.Pin pin = pin(contact, surface.nearest(palm, PALM_INSET), fingers);
+    Vec palm = raised(s, typedPalm(s, side, surface, contact, fingers), contact);
+    Vec reached = within(s, side, surface, palm, fingers);
+    Pins.Pin pin = pin(contact, surface.nearest(reached, PALM_INSET), fingers);
     Vec middle = pin.point().plus(surface.normal().times(HALF_PALM));
     return goal(middle, pin.heading(), surface.normal(), side);
+  }
+
+  /**
+   * Where the palm is as typed: on a level face ahead of the wrist, which bends; of a hand that
+   * slides, as far from the shoulder as typed.
+   */
+  private static Vec typedPalm(Skeleton s, Side side, Surface face, Contact contact, Vec fingers) {
+    Vec wrist = Landmarks.wrist(s, side);
+    Vec ahead = fingers.times(Lengths.PALM);
+    if (contact.manner() == Contact.Manner.SLIDES_ON) {
+      return Touch.swung(Landmarks.shoulder(s, side), wrist, face, HALF_PALM).plus(ahead);
+    }
+    return face.level() ? wrist.plus(ahead) : Landmarks.palm(s, side);
+  }
+
+  /** The palm's place, drawn along the face as far as a straight arm needs. */
+  private static Vec within(Skeleton s, Side side, Surface face, Vec palm, Vec fingers) {
+    Vec shoulder = Landmarks.shoulder(s, side);
+    Vec wrist = palm.minus(fingers.times(Lengths.PALM));
+    double high = Touch.out(face, shoulder) - HALF_PALM;
+    double arm = (Lengths.UPPER_ARM + Lengths.FOREARM) * .999;
+    Vec way = along(wrist.minus(shoulder), face.normal());
+    double most = Math.sqrt(Math.max(0, arm * arm - high * high));
+    double excess = Math.max(0, way.length() - most);
+    return palm.minus(way.unit().times(excess));
   }
 
   private Goal onTips(Skeleton s, Side side, Surface surface, Contact contact) {
@@ -138,7 +203,7 @@ final class Hands {
     return along(surface.level() ? other : Vec.UP, surface.normal()).unit();
   }
 
-  private static Vec along(Vec v, Vec normal) {
+  static Vec along(Vec v, Vec normal) {
     return v.minus(normal.times(v.dot(normal)));
   }
 

@@ -6,6 +6,7 @@ import goniograph.body.Lengths;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
+import goniograph.body.Toes;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
 import java.util.EnumMap;
@@ -22,6 +23,11 @@ final class LegSolver {
   private static final Vec BALL = new Vec(Lengths.BALL, -.023, 0);
   private static final double HEEL_RADIUS = Lengths.ANKLE + HEEL.y();
 
+  /** The rounded toe tip, which touches where the sole does not face down. */
+  private static final Vec TOE = new Vec(.096, -.0265, 0);
+
+  private static final double TOE_RADIUS = .0125;
+
   /** How high the middle of the ball stands over what it bears on. */
   static final double BALL_RADIUS = Lengths.ANKLE + BALL.y();
 
@@ -30,31 +36,33 @@ final class LegSolver {
   /** A leg that was bent, and how far its foot is still away. */
   record Bent(Skeleton skeleton, double miss) {}
 
-  /** The ankle to a point, the foot flat and pointing to {@code heading}. */
-  static Bent flat(Skeleton s, Side side, Vec ankle, Vec heading) {
-    Vec x = new Vec(heading.x(), 0, heading.z()).unit();
-    Turn foot = new Turn(x, Vec.UP, x.cross(Vec.UP));
+  /** The sole flat on a face, the ankle above a point of it, the toes to {@code heading}. */
+  static Bent flat(Skeleton s, Side side, Vec point, Vec heading, Vec normal) {
+    Vec x = heading.minus(normal.times(heading.dot(normal))).unit();
+    Turn foot = new Turn(x, normal, x.cross(normal));
+    Vec ankle = point.plus(normal.times(Lengths.ANKLE));
     TwoBone bones = bones(s, side, ankle);
     return new Bent(placed(s, side, bones, foot), bones.miss());
   }
 
-  /** The heel's lowest point to a point, the ankle angle as typed. */
-  static Bent onHeel(Skeleton s, Side side, Vec point) {
-    return tip(s, side, point, HEEL, HEEL_RADIUS);
+  /** The heel to a point of a face, the ankle angle as typed. */
+  static Bent onHeel(Skeleton s, Side side, Vec point, Vec normal) {
+    return tip(s, side, point.plus(normal.times(HEEL_RADIUS)), HEEL);
   }
 
   /**
-   * The ball's lowest point to a point, the ankle angle as typed. A leg that is as long as it must
-   * be keeps its knee: bending it as well would tip the foot, and the tipped foot bend it further.
+   * The ball to a point of a face, the ankle angle as typed. A leg that is as long as it must be
+   * keeps its knee: bending it as well would tip the foot, and the tipped foot bend it further.
    */
-  static Bent onBall(Skeleton s, Side side, Vec point) {
+  static Bent onBall(Skeleton s, Side side, Vec point, Vec normal) {
     Vec hip = Landmarks.hip(s, side);
-    Vec from = ball(s, side).minus(hip);
-    Vec to = point.plus(Vec.UP.times(BALL_RADIUS)).minus(hip);
+    Vec middle = point.plus(normal.times(onTip(s, side) ? TOE_RADIUS : BALL_RADIUS));
+    Vec from = s.limb(Limb.FOOT, side).point(onTip(s, side) ? TOE : BALL).minus(hip);
+    Vec to = middle.minus(hip);
     double miss = Math.abs(from.length() - to.length());
     return miss < 1e-4
         ? new Bent(swung(s, side, Turn.between(from, to)), miss)
-        : tip(s, side, point, BALL, BALL_RADIUS);
+        : tip(s, side, middle, onTip(s, side) ? TOE : BALL);
   }
 
   /** The whole leg turned about its hip. */
@@ -79,23 +87,42 @@ final class LegSolver {
     return ball(s, side).minus(Vec.UP.times(BALL_RADIUS));
   }
 
+  /** Where ball or toes touch what is below them. */
+  static Vec toesPoint(Skeleton s, Side side) {
+    return onTip(s, side) ? toePoint(s, side) : ballPoint(s, side);
+  }
+
+  /** Where the toe tip touches what is below it, bent up where the floor asks it. */
+  static Vec toePoint(Skeleton s, Side side) {
+    return Toes.frame(s, side).point(TOE).minus(Vec.UP.times(TOE_RADIUS));
+  }
+
+  /** True for a foot of someone lying on the front, or kneeling: its sole does not face down. */
+  private static boolean onTip(Skeleton s, Side side) {
+    return s.limb(Limb.FOOT, side).axes().y().y() < .2;
+  }
+
   /** The middle of the rounded ball. */
   static Vec ball(Skeleton s, Side side) {
     return s.limb(Limb.FOOT, side).point(BALL);
   }
 
   /** The foot turns with the shank, so ankle and foot are sought in turn; ten rounds suffice. */
-  private static Bent tip(Skeleton s, Side side, Vec point, Vec middle, double radius) {
+  private static Bent tip(Skeleton s, Side side, Vec goal, Vec middle) {
     Skeleton bent = s;
-    double miss = 0;
     for (int i = 0; i < 10; i++) {
       Frame foot = bent.limb(Limb.FOOT, side);
-      Vec now = foot.point(middle).minus(Vec.UP.times(radius));
-      TwoBone bones = bones(s, side, foot.origin().plus(point.minus(now)));
+      TwoBone bones = bones(s, side, foot.origin().plus(goal.minus(foot.point(middle))));
       bent = placed(s, side, bones, bones.farFrame(bones.kneeAxis()).axes().then(ankle(s, side)));
-      miss = bones.miss();
     }
-    return new Bent(bent, miss);
+    return new Bent(bent, bent.limb(Limb.FOOT, side).point(middle).minus(goal).length());
+  }
+
+  /** The ankle to a point, the ankle angle as typed. */
+  static Bent ankleAt(Skeleton s, Side side, Vec ankle) {
+    TwoBone bones = bones(s, side, ankle);
+    Turn foot = bones.farFrame(bones.kneeAxis()).axes().then(ankle(s, side));
+    return new Bent(placed(s, side, bones, foot), bones.miss());
   }
 
   private static Turn ankle(Skeleton s, Side side) {
@@ -124,31 +151,37 @@ final class LegSolver {
     return TwoBone.reach(hip, ankle, Lengths.THIGH, Lengths.SHANK, pole);
   }
 
-  /** As {@link #onHeel} at height {@code y}, but the knee keeps its angle: only the hip moves. */
-  static Skeleton heelSliding(Skeleton s, Side side, double y) {
-    Skeleton bent = s;
-    for (int i = 0; i < 10; i++) {
-      Vec ankle = Landmarks.ankle(bent, side);
-      double up = y - heelPoint(bent, side).y();
-      bent = towards(bent, side, swung(bent, side, ankle.y() + up));
-    }
-    return bent;
+  /** The heel on a face; the whole leg turns about the hip, knee and ankle keep their angles. */
+  static Bent heelSliding(Skeleton s, Side side, Surface face) {
+    return sliding(s, side, face, HEEL, HEEL_RADIUS);
   }
 
-  /** The foot flat at height {@code y}; the knee keeps its angle, only the hip moves. */
-  static Skeleton flatSliding(Skeleton s, Side side, double y) {
+  /** As {@link #heelSliding}, the ball of the foot. */
+  static Bent ballSliding(Skeleton s, Side side, Surface face) {
+    return onTip(s, side)
+        ? sliding(s, side, face, TOE, TOE_RADIUS)
+        : sliding(s, side, face, BALL, BALL_RADIUS);
+  }
+
+  private static Bent sliding(Skeleton s, Side side, Surface face, Vec middle, double radius) {
+    Vec hip = Landmarks.hip(s, side);
+    Vec from = s.limb(Limb.FOOT, side).point(middle);
+    Vec to = Touch.swung(hip, from, face, radius);
+    double miss = Math.abs(Touch.out(face, to) - radius);
+    return new Bent(swung(s, side, Turn.between(from.minus(hip), to.minus(hip))), miss);
+  }
+
+  /** The foot flat on a face; the knee keeps its angle, only the hip moves. */
+  static Bent flatSliding(Skeleton s, Side side, Surface face) {
     Vec toes = s.limb(Limb.FOOT, side).axes().x();
-    return flat(s, side, swung(s, side, y + Lengths.ANKLE), toes).skeleton();
+    Vec ankle = swung(s, side, face, Lengths.ANKLE);
+    Bent bent = flat(s, side, Touch.foot(face, ankle), toes, face.normal());
+    return new Bent(bent.skeleton, Math.abs(Touch.out(face, ankle) - Lengths.ANKLE));
   }
 
   /** The ankle lifted, knee and ankle angles as the lift makes them. */
   static Skeleton lifted(Skeleton s, Side side, double up) {
-    return towards(s, side, Landmarks.ankle(s, side).plus(Vec.UP.times(up)));
-  }
-
-  private static Skeleton towards(Skeleton s, Side side, Vec ankle) {
-    TwoBone bones = bones(s, side, ankle);
-    return placed(s, side, bones, bones.farFrame(bones.kneeAxis()).axes().then(ankle(s, side)));
+    return ankleAt(s, side, Landmarks.ankle(s, side).plus(Vec.UP.times(up))).skeleton();
   }
 
   /** The knee bent more, the hip as it was, so that a kneeling foot rises by about {@code up}. */
@@ -160,16 +193,8 @@ final class LegSolver {
     return s.with(side, Map.of(Limb.SHANK, bent, Limb.FOOT, foot));
   }
 
-  /**
-   * The ankle turned about the hip in the direction it lies, until it is at height {@code y}; the
-   * nearest height where that is too far.
-   */
-  private static Vec swung(Skeleton s, Side side, double y) {
-    Vec hip = Landmarks.hip(s, side);
-    Vec way = Landmarks.ankle(s, side).minus(hip);
-    double drop = Math.max(-way.length(), Math.min(way.length(), y - hip.y()));
-    double across = Math.sqrt(way.dot(way) - drop * drop);
-    Vec flat = new Vec(way.x(), 0, way.z()).unit();
-    return hip.plus(flat.times(across)).plus(Vec.UP.times(drop));
+  /** The ankle turned about the hip in the direction it lies, so far out of a face. */
+  private static Vec swung(Skeleton s, Side side, Surface face, double out) {
+    return Touch.swung(Landmarks.hip(s, side), Landmarks.ankle(s, side), face, out);
   }
 }

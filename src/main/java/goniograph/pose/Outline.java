@@ -10,6 +10,7 @@ import goniograph.body.TrunkSection;
 import goniograph.body.Vec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How far the body's outline reaches; the shapes are those the figures are drawn with. */
 final class Outline {
@@ -20,6 +21,10 @@ final class Outline {
   private static final Vec PELVIS = new Vec(-.014, 0, 0);
 
   private static final Vec PELVIS_HALF = new Vec(.068, .050, .103);
+
+  /** The base of the neck as it is with a straight neck, carried by the chest. */
+  private static final TrunkSection NECK_BASE =
+      new TrunkSection(Optional.of(SpineJoint.T2), new Vec(.024, .019, 0), .040, .034);
 
   private Outline() {}
 
@@ -56,7 +61,8 @@ final class Outline {
     return List.of(
         TrunkSection.at(SpineJoint.T8),
         TrunkSection.at(SpineJoint.T5),
-        TrunkSection.at(SpineJoint.T2));
+        TrunkSection.at(SpineJoint.T2),
+        NECK_BASE);
   }
 
   private static List<Ball> legs(Skeleton s) {

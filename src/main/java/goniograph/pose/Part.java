@@ -11,6 +11,8 @@ public enum Part {
   UPPER_BACK(true, "upper back"),
   FRONT(true, "front"),
   SIDE(true, "side"),
+  /** The head's nearest side; the neck bends until it lies on. */
+  HEAD(false, "head"),
   KNEE(true, "knee", "knees"),
   FOOT(true, "foot", "feet"),
   /** The heel alone; the ankle is free. */
@@ -20,7 +22,11 @@ public enum Part {
   /** The flat of the hand. */
   HAND(false, "hand", "hands"),
   /** The hand comes down steeply on its fingertips. */
-  FINGERTIPS(false, "fingertips", "fingertips");
+  FINGERTIPS(false, "fingertips", "fingertips"),
+  /** Elbow and wrist both; the elbow bends as far as that needs. */
+  FOREARM(false, "forearm", "forearms"),
+  /** The point of the elbow; its angle stays as typed. */
+  ELBOW(false, "elbow", "elbows");
 
   private final boolean root;
   private final List<String> words;
@@ -48,6 +54,21 @@ public enum Part {
   /** True for parts at the end of an arm. */
   boolean ofHand() {
     return this == HAND || this == FINGERTIPS;
+  }
+
+  /** True for parts of the arm short of the hand. */
+  boolean ofForearm() {
+    return this == FOREARM || this == ELBOW;
+  }
+
+  /** True for every part of an arm. */
+  boolean ofArm() {
+    return ofHand() || ofForearm();
+  }
+
+  /** True for the parts that lie on the trunk or are its side. */
+  boolean ofTrunk() {
+    return this == HIPS || this == BACK || this == UPPER_BACK || this == FRONT || this == SIDE;
   }
 
   /** The word for one of a pair, or for a part that has no pair. */

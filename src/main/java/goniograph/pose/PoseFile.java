@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.BasePosture;
 import goniograph.body.Body;
 import goniograph.body.JointAngles;
+import goniograph.body.Side;
 import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param view the named view
  * @param camera a view typed as angles, which then wins
  * @param supports what carries or steadies the body, the floor aside
- * @param band an elastic band
+ * @param props what is held or lies against the body
  * @param contacts what touches in every frame
  * @param typed angles of every frame
  * @param wishes how segments lie in the world in every frame
@@ -36,7 +37,7 @@ public record PoseFile(
     View view,
     Optional<Camera> camera,
     List<SupportWish> supports,
-    Optional<BandWish> band,
+    List<PropWish> props,
     List<Contact> contacts,
     List<TypedAngle> typed,
     List<SegmentWish> wishes,
@@ -46,6 +47,7 @@ public record PoseFile(
     boolean balanced) {
   public PoseFile {
     supports = List.copyOf(supports);
+    props = List.copyOf(props);
     contacts = List.copyOf(contacts);
     typed = List.copyOf(typed);
     wishes = List.copyOf(wishes);
@@ -55,10 +57,19 @@ public record PoseFile(
 
   /** A frame's angles: the base posture's, then the pose's, then its own; the last wins. */
   JointAngles angles(KeyFrame frame) {
-    return base.angles()
+    return base.angles(kneeling())
         .over(TypedAngle.angles(typed))
         .over(TypedAngle.angles(frame.typed()))
         .over(frame.aimed());
+  }
+
+  /** The side that kneels, where one alone does. */
+  private Side kneeling() {
+    boolean right =
+        contacts.stream()
+            .filter(c -> c.part() == Part.KNEE)
+            .noneMatch(c -> c.side().equals(Optional.of(Side.LEFT)));
+    return right ? Side.RIGHT : Side.LEFT;
   }
 
   /** What an author typed for a frame: what a frame types hides what the pose typed. */
@@ -96,9 +107,9 @@ public record PoseFile(
     return all.stream().flatMap(contact -> contact.split().stream()).toList();
   }
 
-  /** The support of a kind, where the pose has one. */
-  Optional<SupportWish> support(String word) {
-    return supports.stream().filter(wish -> wish.kind().word().equals(word)).findFirst();
+  /** The support that a contact's target names, whole or by one of its places. */
+  Optional<SupportWish> support(String target) {
+    return supports.stream().filter(wish -> wish.targets().contains(target)).findFirst();
   }
 
   /** The height of what is touched, in body heights; 0 for the floor. */
@@ -109,7 +120,7 @@ public record PoseFile(
   /** The same pose with other key frames. */
   PoseFile with(List<KeyFrame> others) {
     return new PoseFile(
-        id, at, base, body, view, camera, supports, band, contacts, typed, wishes, others, moving,
+        id, at, base, body, view, camera, supports, props, contacts, typed, wishes, others, moving,
         marks, balanced);
   }
 
@@ -123,7 +134,7 @@ public record PoseFile(
         other,
         Optional.empty(),
         supports,
-        band,
+        props,
         contacts,
         typed,
         wishes,
@@ -143,7 +154,7 @@ public record PoseFile(
         view.mirrored(),
         camera.map(c -> View.mirrored(c, base)),
         supports.stream().map(SupportWish::mirrored).toList(),
-        band,
+        props.stream().map(PropWish::mirrored).toList(),
         contacts.stream().map(Contact::mirrored).toList(),
         typed.stream().map(TypedAngle::mirrored).toList(),
         wishes.stream().map(SegmentWish::mirrored).toList(),

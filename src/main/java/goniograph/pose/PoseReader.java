@@ -107,9 +107,8 @@ public final class PoseReader {
 
   private PoseFile pose(Located<String> id, BasePosture base, Form form) {
     List<SupportWish> supports = SupportReader.supports(form.optional("supports"), complaint);
-    Optional<BandWish> band = SupportReader.band(form.optional("props"));
-    List<String> things = targets(supports, band);
-    ContactReader contacts = new ContactReader(things, complaint);
+    List<PropWish> props = PropReader.read(form.optional("props"));
+    ContactReader contacts = new ContactReader(targets(supports, props), complaint);
     TypedAngles typed =
         AngleReader.read(form.optional("angles"), supportWords(supports), complaint);
     return new PoseFile(
@@ -123,7 +122,7 @@ public final class PoseReader {
             .orElse(View.usual(base)),
         camera(form.optional("camera")),
         supports,
-        band,
+        props,
         contacts.read(form.optional("contacts")),
         typed.angles(),
         typed.wishes(),
@@ -133,10 +132,11 @@ public final class PoseReader {
         form.optional("balance").as(Spellings.oneOf(List.of("auto"))).isPresent());
   }
 
-  private static List<String> targets(List<SupportWish> supports, Optional<BandWish> band) {
-    List<String> targets = new ArrayList<>(List.of("floor", "thighs"));
-    supports.forEach(support -> targets.add(support.kind().word()));
-    band.ifPresent(b -> targets.add("band"));
+  private static List<String> targets(List<SupportWish> supports, List<PropWish> props) {
+    List<String> targets =
+        new ArrayList<>(List.of("floor", Contact.THIGHS, Contact.LEFT_FOOT, Contact.RIGHT_FOOT));
+    supports.forEach(support -> targets.addAll(support.targets()));
+    props.forEach(prop -> targets.add(prop.word()));
     return targets;
   }
 

@@ -42,10 +42,9 @@ public final class PoseSolver {
 
   private Solved solve() {
     List<Frame> keys = pose.frames().stream().map(this::key).toList();
-    Skeleton start = keys.get(0).skeleton;
-    Optional<Band> band = pose.band().map(wish -> new Band(wish, start));
     List<Frame> motion = motion(keys);
-    Scene scene = scene(moments(keys, band), moments(motion, band), band);
+    HeldThings held = new HeldThings(pose, keys.get(0).skeleton, solver.room());
+    Scene scene = scene(moments(keys, held), moments(motion, held), held.fixtures());
     return new Solved(scene, facts(keys, scene.keys(), motion, scene.motion()));
   }
 
@@ -83,22 +82,15 @@ public final class PoseSolver {
     return Reading.of(frame.skeleton, pose.base().turn());
   }
 
-  private static List<Moment> moments(List<Frame> frames, Optional<Band> band) {
+  private static List<Moment> moments(List<Frame> frames, HeldThings held) {
     return frames.stream()
-        .map(
-            f ->
-                new Moment(
-                    f.name,
-                    f.skeleton,
-                    band.map(b -> b.at(f.skeleton)).stream().toList(),
-                    f.contacts))
+        .map(f -> new Moment(f.name, f.skeleton, held.at(f.skeleton), f.contacts))
         .toList();
   }
 
-  private Scene scene(List<Moment> keys, List<Moment> motion, Optional<Band> band) {
+  private Scene scene(List<Moment> keys, List<Moment> motion, List<Support> fixtures) {
     List<Support> supports = supports();
-    Optional<Support> door = band.flatMap(b -> b.door(pose.body()));
-    door.ifPresent(supports::add);
+    supports.addAll(fixtures);
     return new Scene(
         pose.id(),
         pose.base().word(),
@@ -106,7 +98,7 @@ public final class PoseSolver {
         pose.view().word(),
         pose.camera()
             .orElseGet(
-                () -> pose.view().camera(near(), pose.base(), wallAhead() || door.isPresent())),
+                () -> pose.view().camera(near(), pose.base(), wallAhead() || !fixtures.isEmpty())),
         keys,
         motion,
         supports,
@@ -121,7 +113,7 @@ public final class PoseSolver {
       boolean carries =
           pose.frames().stream()
               .flatMap(frame -> pose.contacts(frame).stream())
-              .anyMatch(c -> c.target().equals(placed.kind().word()) && c.part().root());
+              .anyMatch(c -> placed.wish().targets().contains(c.target()) && c.part().root());
       supports.add(new Support(placed.kind().word(), placed.boxes(), carries));
     }
     return supports;
@@ -156,7 +148,8 @@ public final class PoseSolver {
         facts(maker, motion, motionMoments),
         differences,
         maker.distances(keys.get(0).skeleton),
-        maker.seatHeightCm());
+        maker.seatHeightCm(),
+        maker.stepHeightCm());
   }
 
   private static List<MomentFacts> facts(

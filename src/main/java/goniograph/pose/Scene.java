@@ -42,4 +42,10 @@ public record Scene(
     movingLimbs = Map.copyOf(movingLimbs);
     marks = List.copyOf(marks);
   }
+
+  /** The scene on other supports. */
+  public Scene with(List<Support> others) {
+    return new Scene(
+        id, base, body, view, camera, keys, motion, others, movingLimbs, movingTrunk, marks);
+  }
 }

@@ -29,6 +29,8 @@ import java.util.stream.Stream;
  * @param supportDistanceCm from the outline of trunk and legs in the first key frame to each
  *     support's near edge, by support word; supports under the body left out
  * @param seatHeightCm the height of what is sat on, where someone sits
+ * @param stepHeightCm the height of the highest thing a foot stands on, above the lowest; empty
+ *     where the feet stand on one level
  */
 public record SceneFacts(
     String pose,
@@ -36,7 +38,8 @@ public record SceneFacts(
     List<MomentFacts> motion,
     List<TypedDifference> differences,
     SortedMap<String, Double> supportDistanceCm,
-    Optional<Double> seatHeightCm) {
+    Optional<Double> seatHeightCm,
+    Optional<Double> stepHeightCm) {
   public SceneFacts {
     keys = List.copyOf(keys);
     motion = List.copyOf(motion);

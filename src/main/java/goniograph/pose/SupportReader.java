@@ -1,77 +1,104 @@
 package goniograph.pose;
 
-import goniograph.body.Side;
 import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Spelling;
 import goniograph.matter.Spellings;
 import goniograph.matter.Value;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Reads what a pose stands on, leans on and holds: supports and the band. Lengths in cm. */
+/** Reads what a pose stands on and leans on. Lengths in cm. */
 final class SupportReader {
   private static final Pattern NUMBER = Pattern.compile("-?\\d{1,3}(\\.\\d)?");
-  private static final double DOOR_DISTANCE = 50;
+  private static final String SECOND = "second ";
 
   private SupportReader() {}
 
-  /** The supports of a map whose keys are their kinds. */
+  /**
+   * The supports of a map whose keys are their names: a kind, or {@code second} and a kind.
+   * Cushions and pillows come last, because they lie on the others.
+   */
   static List<SupportWish> supports(Value value, Complaint complaint) {
-    return value.form("the supports").map(Form::entries).orElse(List.of()).stream()
-        .flatMap(entry -> support(entry, complaint).stream())
-        .toList();
+    List<Form.Entry> entries = value.form("the supports").map(Form::entries).orElse(List.of());
+    List<SupportWish> wishes = new ArrayList<>();
+    for (boolean lying : List.of(false, true)) {
+      for (Form.Entry entry : entries) {
+        kind(entry.key().value())
+            .filter(kind -> kind.lies() == lying)
+            .flatMap(kind -> support(kind, entry, wishes))
+            .ifPresent(wishes::add);
+      }
+    }
+    entries.stream()
+        .filter(entry -> kind(entry.key().value()).isEmpty())
+        .forEach(entry -> unknown(entry, complaint));
+    return wishes;
   }
 
-  private static Optional<SupportWish> support(Form.Entry entry, Complaint complaint) {
-    Optional<SupportKind> kind =
-        SupportKind.of(entry.key().value()).filter(k -> k != SupportKind.FLOOR);
-    if (kind.isEmpty()) {
-      List<String> known =
-          Arrays.stream(SupportKind.values()).map(SupportKind::word).skip(1).toList();
-      complaint.unknown(
-          "pose-support-unknown",
-          new Phrase(entry.key().value(), entry.key().at()),
-          "a support",
-          known);
-      return Optional.empty();
-    }
+  private static Optional<SupportKind> kind(String name) {
+    String word = name.startsWith(SECOND) ? name.substring(SECOND.length()) : name;
+    return SupportKind.of(word).filter(kind -> kind != SupportKind.FLOOR);
+  }
+
+  private static void unknown(Form.Entry entry, Complaint complaint) {
+    List<String> known =
+        Arrays.stream(SupportKind.values()).skip(1).map(SupportKind::word).toList();
+    complaint.unknown(
+        "pose-support-unknown",
+        new Phrase(entry.key().value(), entry.key().at()),
+        "a support",
+        known);
+  }
+
+  private static Optional<SupportWish> support(
+      SupportKind kind, Form.Entry entry, List<SupportWish> others) {
+    String name = entry.key().value();
     return entry
         .value()
-        .form("the " + kind.get().word(), form -> wish(kind.get(), form))
+        .form("the " + name, form -> wish(name, kind, form, others))
         .map(Located::value);
   }
 
-  private static SupportWish wish(SupportKind kind, Form form) {
+  private static SupportWish wish(
+      String name, SupportKind kind, Form form, List<SupportWish> others) {
+    double height = cm(form, "height", 1, 250).orElse(kind.usualHeightCm());
+    double bottom = kind.lies() ? bottom(form, others) : 0;
     return new SupportWish(
+        name,
         kind,
-        form.optional("side").as(Spellings.oneOf(Side.class)).map(Located::value),
-        cm(form, "height", 1, 250).orElse(kind.usualHeightCm()),
-        cm(form, "distance", 0, 200),
-        cm(form, "x", -100, 100).orElse(0.0));
+        form.optional("side").as(Spellings.oneOf(Where.class)).map(Located::value),
+        bottom + height,
+        height,
+        cm(form, "distance", -60, 200),
+        cm(form, "x", -100, 100),
+        kind == SupportKind.CHAIR
+            && form.optional("arms").as(Spellings.TRUTH).map(Located::value).orElse(false));
   }
 
-  /** The band of the map of props, the one prop there is. */
-  static Optional<BandWish> band(Value props) {
-    return props
-        .form("the props", form -> form.optional("band").form("the band", SupportReader::band))
-        .flatMap(Located::value)
-        .map(Located::value);
-  }
-
-  private static BandWish band(Form form) {
-    return new BandWish(
-        form.optional("from")
-            .as(Spellings.oneOf(BandWish.From.class))
+  /** The height of what a cushion lies on: what is typed, else the last thing under the body. */
+  private static double bottom(Form form, List<SupportWish> others) {
+    List<SupportWish> carriers =
+        others.stream().filter(wish -> wish.kind().under() || wish.kind().seat()).toList();
+    List<String> names = new ArrayList<>(List.of("floor"));
+    carriers.forEach(wish -> names.add(wish.name()));
+    String on =
+        form.optional("on")
+            .as(Spellings.oneOf(names))
             .map(Located::value)
-            .orElse(BandWish.From.HANDS),
-        cm(form, "height", 0, 250).orElse(0.0),
-        cm(form, "distance", 0, 300).orElse(DOOR_DISTANCE));
+            .orElse(names.get(names.size() - 1));
+    return carriers.stream()
+        .filter(wish -> wish.name().equals(on))
+        .mapToDouble(SupportWish::heightCm)
+        .findFirst()
+        .orElse(0);
   }
 
-  private static Optional<Double> cm(Form form, String key, double min, double max) {
+  /** The centimetres behind a key that may be left out. */
+  static Optional<Double> cm(Form form, String key, double min, double max) {
     return form.optional(key).as(centimetres(min, max)).map(Located::value);
   }
 

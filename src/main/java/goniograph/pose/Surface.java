@@ -16,6 +16,15 @@ record Surface(Vec low, Vec high, Vec normal) {
     return normal.y() > .5;
   }
 
+  /** True where a point is straight above the rectangle. */
+  boolean below(Vec point) {
+    return point.y() >= high.y()
+        && point.x() >= low.x()
+        && point.x() <= high.x()
+        && point.z() >= low.z()
+        && point.z() <= high.z();
+  }
+
   /** The point of the surface nearest to another, at least {@code inset} from its edges. */
   Vec nearest(Vec point, double inset) {
     return new Vec(

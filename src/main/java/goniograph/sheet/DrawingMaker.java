@@ -6,6 +6,7 @@ import goniograph.figure.FigureOptions;
 import goniograph.figure.LimbWords;
 import goniograph.figure.Motion;
 import goniograph.figure.Panel;
+import goniograph.figure.Person;
 import goniograph.figure.PoseTelling;
 import goniograph.language.Direction;
 import goniograph.language.Phrases;
@@ -26,8 +27,9 @@ import java.util.stream.Collectors;
  * The drawings of a sheet, at the size they are printed.
  *
  * @param phrases the phrases of the sheet's language
+ * @param person who is drawn
  */
-public record DrawingMaker(Phrases phrases) {
+public record DrawingMaker(Phrases phrases, Person person) {
   private static final double WIDTH = 180;
   private static final double HEIGHT = 50;
   private static final double WIDEST = 88;
@@ -90,6 +92,7 @@ public record DrawingMaker(Phrases phrases) {
     boolean rightToLeft = phrases.language().direction() == Direction.RIGHT_TO_LEFT;
     FigureOptions options =
         FigureOptions.STANDARD
+            .of(person)
             .sized(width, HEIGHT, FigureOptions.STANDARD.weights())
             .fromOtherSide(rightToLeft && side.isEmpty() && !hidden(scene))
             .withoutGround();

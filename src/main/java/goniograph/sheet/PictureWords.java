@@ -127,7 +127,7 @@ public final class PictureWords {
     List<String> held = new ArrayList<>();
     for (Touch touch : touches) {
       if (touch.held()) {
-        held.add(part("holding." + touch.target(), touch.sides()));
+        held.add(part("holding." + id(touch), touch.sides()));
       } else {
         byPlace
             .computeIfAbsent(place("at.", touch), place -> new ArrayList<>())
@@ -142,7 +142,7 @@ public final class PictureWords {
 
   private String leaves(Touch touch) {
     return touch.held()
-        ? part("let-go." + touch.target(), touch.sides())
+        ? part("let-go." + id(touch), touch.sides())
         : touching(part("part." + word(touch), touch.sides()), place("off.", touch));
   }
 
@@ -151,11 +151,15 @@ public final class PictureWords {
   }
 
   private String place(String kind, Touch touch) {
-    return wording.say("figure." + kind + touch.target(), Map.of("part", word(touch)));
+    return wording.say("figure." + kind + id(touch), Map.of("part", word(touch)));
   }
 
   private static String word(Touch touch) {
     return touch.part().name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String id(Touch touch) {
+    return touch.target().replace(' ', '-');
   }
 
   private String stance(Stance stance) {

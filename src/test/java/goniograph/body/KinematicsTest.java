@@ -18,7 +18,7 @@ class KinematicsTest {
     for (Freedom freedom : ANGLES) {
       MotionRange range =
           RangeOfMotion.hard(freedom, false).orElse(new MotionRange(-40, 40, "test"));
-      double low = freedom.movement() == Movement.CURL ? 0 : range.low();
+      double low = freedom.joint() == Joint.HAND ? 0 : range.low();
       double value = low + (range.high() - low) * random.nextDouble();
       angles =
           angles.with(freedom, freedom.movement().unit() == Movement.Unit.CM ? value / 20 : value);

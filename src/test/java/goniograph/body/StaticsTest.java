@@ -67,6 +67,92 @@ class StaticsTest {
   }
 
   @Test
+  void threeForcesInBalanceMeetNoMoment() {
+    // After Ozkaya and Nordin, Fundamentals of Biomechanics, example 4.6 (values computed): head 50
+    // N, muscle 50 N at 30 degrees, joint 86.6 N at 60: together no force, and about no point a
+    // moment, since they meet in one point.
+    Vec meeting = new Vec(.1, .2, 0);
+    Vec muscle = at(-50, 30);
+    Vec joint = at(86.6, 60);
+    Vec weight = new Vec(0, -50, 0);
+    assertEquals(0, muscle.plus(joint).plus(weight).length(), .02);
+    for (Vec about : List.of(Vec.ZERO, new Vec(1, 0, 0), new Vec(-.3, .7, 0))) {
+      List<Force> forces =
+          List.of(
+              new Force(meeting, muscle), new Force(meeting, joint), new Force(meeting, weight));
+      assertEquals(0, Statics.moment(about, forces).z(), .02);
+    }
+  }
+
+  @Test
+  void forearmWithABook() {
+    // OpenStax, College Physics (CC BY 4.0), chapter 9 (inputs from memory, computed): biceps 4.0
+    // cm, forearm 2.5 kg at 16 cm, book 4.0 kg at 38 cm: 470 N, 7.38 times the weight.
+    double moment =
+        load(Vec.ZERO, Force.weight(at(.16, 0), 2.5 * BOOKS), Force.weight(at(.38, 0), 4 * BOOKS));
+    double biceps = Statics.muscleForce(moment, .04);
+    assertEquals(470.4, biceps, .1);
+    assertEquals(7.385, biceps / (6.5 * 9.8), .001);
+  }
+
+  /** A body whose head and neck weigh this much, in N, this far from C7, in m. */
+  private static Body headed(double newton, double metres) {
+    double distance = Landmarks.ears(head(0)).minus(head(0).spine(SpineJoint.C7).origin()).length();
+    double mass = newton / Statics.GRAVITY / SegmentMass.HEAD_AND_NECK.mass();
+    return new Body(100 * metres / distance, mass);
+  }
+
+  /** That body tilted until the line from C7 to its head's centre leans so far. */
+  private static Skeleton leaning(Body body, double degrees) {
+    Vec line = Landmarks.ears(head(0)).minus(head(0).spine(SpineJoint.C7).origin());
+    double upright = Math.toDegrees(Math.atan2(line.x(), line.y()));
+    JointAngles tilt = JointAngles.NONE.with(Joint.PELVIS, Movement.TILT, degrees - upright);
+    return Kinematics.skeleton(body, Turn.NONE, tilt, Vec.ZERO);
+  }
+
+  @Test
+  void theBookHeadsOnOurBody() {
+    // Young and Freedman, example 11.23, as above: 4.50 kg, 11.0 cm, 40 degrees, 1.50 cm: 207.9 N.
+    double moment = JointLoad.neck(leaning(headed(4.50 * 9.8, .110), 40));
+    assertEquals(207.9, Statics.muscleForce(moment, .0150), .1);
+    // OpenStax, head on the neck (inputs from memory): 50 N 2.5 cm ahead, muscle 5.0 cm behind:
+    // muscle 25 N, joint 75 N.
+    double ahead = Math.toDegrees(Math.asin(.025 / .110));
+    double muscle = Statics.muscleForce(JointLoad.neck(leaning(headed(50, .110), ahead)), .050);
+    assertEquals(25, muscle, .01);
+    assertEquals(75, muscle + 50, .01);
+  }
+
+  @Test
+  void theOutstretchedArmOnOurBody() {
+    // Giancoli, chapter 9, problem 34, as above: 3.3 kg, centre 24 cm from the shoulder, deltoid
+    // at 12 cm and 15 degrees: 250 N.
+    JointAngles sideways = JointAngles.NONE.both(Joint.SHOULDER, Movement.ABDUCTION, 90);
+    double armShare = .028 + .016 + .006;
+    double mass = 3.3 * BOOKS / armShare;
+    Skeleton unscaled = Kinematics.skeleton(new Body(100, mass), Turn.NONE, sideways, Vec.ZERO);
+    double centre = JointLoad.shoulder(unscaled, Side.RIGHT, 0) / (3.3 * BOOKS * Statics.GRAVITY);
+    Body body = new Body(100 * .24 / centre, mass);
+    Skeleton s = Kinematics.skeleton(body, Turn.NONE, sideways, Vec.ZERO);
+    double lever = .12 * Math.sin(Math.toRadians(15));
+    assertEquals(249.9, Statics.muscleForce(JointLoad.shoulder(s, Side.RIGHT, 0), lever), .2);
+  }
+
+  @Test
+  void theNecksOfOurBodyFollowThePublishedSeries() {
+    // Hansraj 2014, Surg Technol Int 25:277, as below, on the whole body leaning: within 10 % at
+    // the
+    // stated lever arm of 3.8 cm.
+    double[][] published = {{15, 27}, {30, 40}, {45, 49}, {60, 60}};
+    for (double[] row : published) {
+      double moment = JointLoad.neck(leaning(headed(60, .16), row[0]));
+      double along = 60 * Math.cos(Math.toRadians(row[0]));
+      double pounds = (Statics.muscleForce(moment, JointLoad.NECK_LEVER_ARM) + along) / 4.4482216;
+      assertEquals(row[1], pounds, .10 * row[1]);
+    }
+  }
+
+  @Test
   void armHeldForward() {
     // From Winter's table for 70 kg and 1.75 m, segments summed: 10.30 Nm; his single row for the
     // whole arm gives 10.57. Ours takes the hand at the palm.

@@ -10,6 +10,7 @@ import goniograph.body.Movement;
 import goniograph.body.Side;
 import goniograph.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,11 +40,14 @@ class PoseReaderTest {
     assertEquals(160, pose.body().heightCm());
     assertEquals(
         new SupportWish(
+            "counter",
             SupportKind.COUNTER,
-            java.util.Optional.of(Side.LEFT),
+            Optional.of(Where.LEFT),
             90,
-            java.util.Optional.of(14.0),
-            -6),
+            90,
+            Optional.of(14.0),
+            Optional.of(-6.0),
+            false),
         pose.supports().get(0));
     assertEquals(
         List.of("right foot on floor", "left hand on counter"),

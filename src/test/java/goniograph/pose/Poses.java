@@ -28,6 +28,11 @@ final class Poses {
         read(DiskFiles.at(Path.of("src/test/resources/goniograph/pose")), "trial-poses.yaml"));
   }
 
+  /** The poses of a sample file among the test's resources. */
+  static List<PoseFile> sample(String name) {
+    return clean(read(DiskFiles.at(Path.of("src/test/resources/goniograph/pose")), name));
+  }
+
   static PoseFile trial(String id) {
     return trials().stream().filter(pose -> pose.id().equals(id)).findFirst().orElseThrow();
   }

@@ -104,12 +104,17 @@ final class PosePages {
             Example.in(
                 RISE,
                 "supports: {chair: {height: 45}}",
-                "supports: {«stool»: {height: 45}, chair: {}}")),
+                "supports: {«couch»: {height: 45}, chair: {}}")),
         page(
             "pose-length",
             "A length in a pose file that is not a number of centimetres.",
             "Pose files have one unit for lengths, so none is written.",
             Example.in(RISE, "{height: 45}", "{height: «45cm»}")),
+        page(
+            "pose-mass",
+            "A mass in a pose file that is not a number of kilograms above 0, up to 50.",
+            "Pose files have one unit for masses, so none is written.",
+            Example.in(ROW, "props: {band: ", "props: {dumbbell: {mass: «2kg»}, band: ")),
         page(
             "pose-mark-unknown",
             "A mark that is not known; the nearest is offered.",

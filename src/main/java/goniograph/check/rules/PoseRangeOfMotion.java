@@ -8,7 +8,6 @@ import goniograph.check.RulePage;
 import goniograph.finding.Finding;
 import goniograph.library.Audience;
 import goniograph.library.Exercise;
-import goniograph.library.Vocabulary;
 import goniograph.pose.PoseFile;
 import goniograph.pose.RangeBreach;
 import goniograph.pose.Solved;
@@ -33,6 +32,9 @@ public final class PoseRangeOfMotion implements PoseRule {
                   "figures/ba-heel-toe-stand.yaml",
                   "elbow left: flexion 59",
                   "elbow left: flexion 59\n  elbow right: flexion 175"));
+
+  /** The published norms of children end at 8 years. */
+  private static final int OLDEST_CHILD = 8;
 
   @Override
   public RulePage page() {
@@ -65,10 +67,17 @@ public final class PoseRangeOfMotion implements PoseRule {
     return exercise
         .audience()
         .map(one -> one.value())
-        .map(Audience::group)
-        .filter(group -> group == Vocabulary.AgeGroup.OLDER)
-        .map(group -> AgeGroup.OLDER)
+        .map(PoseRangeOfMotion::age)
         .orElse(AgeGroup.ADULT);
+  }
+
+  private static AgeGroup age(Audience audience) {
+    return switch (audience.group()) {
+      case ADULT -> AgeGroup.ADULT;
+      case OLDER -> AgeGroup.OLDER;
+      case CHILD ->
+          audience.age().orElse(OLDEST_CHILD) <= OLDEST_CHILD ? AgeGroup.CHILD : AgeGroup.ADULT;
+    };
   }
 
   private Finding finding(RangeBreach breach, PoseFile pose) {
