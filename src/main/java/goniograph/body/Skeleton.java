@@ -51,15 +51,11 @@ public record Skeleton(
         body, moved(pelvis, way), moved(spine, way), moved(left, way), moved(right, way), fingers);
   }
 
-  /** The whole skeleton turned about a point, as one rigid thing. */
-  public Skeleton turned(Turn turn, Vec about) {
+  /** The whole skeleton turned about a point and then carried along, as one rigid thing. */
+  public Skeleton turned(Turn turn, Vec about, Vec way) {
+    Frame to = new Frame(about.plus(way).minus(turn.apply(about)), turn);
     return new Skeleton(
-        body,
-        turned(pelvis, turn, about),
-        turned(spine, turn, about),
-        turned(left, turn, about),
-        turned(right, turn, about),
-        fingers);
+        body, turned(pelvis, to), turned(spine, to), turned(left, to), turned(right, to), fingers);
   }
 
   /** The skeleton with some joints of the spine placed anew; what hangs on them stays. */
@@ -105,15 +101,13 @@ public record Skeleton(
     return all;
   }
 
-  private static Frame turned(Frame frame, Turn turn, Vec about) {
-    Vec origin = about.plus(turn.apply(frame.origin().minus(about)));
-    return new Frame(origin, turn.then(frame.axes()));
+  private static Frame turned(Frame frame, Frame to) {
+    return new Frame(to.point(frame.origin()), to.axes().then(frame.axes()));
   }
 
-  private static <K extends Enum<K>> Map<K, Frame> turned(
-      Map<K, Frame> frames, Turn turn, Vec about) {
+  private static <K extends Enum<K>> Map<K, Frame> turned(Map<K, Frame> frames, Frame to) {
     Map<K, Frame> all = new EnumMap<>(frames);
-    all.replaceAll((key, frame) -> turned(frame, turn, about));
+    all.replaceAll((key, frame) -> turned(frame, to));
     return all;
   }
 }

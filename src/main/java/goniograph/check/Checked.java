@@ -8,17 +8,12 @@ import goniograph.library.Entry;
 import goniograph.library.Exercise;
 import goniograph.library.Library;
 import goniograph.library.LibraryRead;
-import goniograph.library.Terms;
 import goniograph.library.Version;
-import goniograph.matter.Located;
 import goniograph.source.Files;
 import goniograph.source.Span;
 import java.time.LocalDate;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -85,20 +80,14 @@ public record Checked(LibraryRead read, Poses poses, Approvals approvals, LocalD
         && at.start() <= whole.end();
   }
 
-  /** The words of a language that rules look for. */
-  public Words words(String tag) {
-    return Words.of(Language.of(tag).orElse(Language.ENGLISH));
+  /** A language as the clinic sets it; English for a tag that is no language. */
+  public Language language(String tag) {
+    return library().language(tag).orElse(Language.ENGLISH);
   }
 
-  /**
-   * Words that the clinic never prints in a language, and what is written instead, "" if unsaid.
-   */
-  public Map<String, String> forbidden(String tag) {
-    Map<String, String> forbidden = new TreeMap<>();
-    library().terms(tag).map(Terms::forbidden).orElse(List.of()).stream()
-        .forEach(
-            one -> forbidden.put(one.word().value(), one.say().map(Located::value).orElse("")));
-    return Collections.unmodifiableMap(forbidden);
+  /** The words of a language that rules look for. */
+  public Words words(String tag) {
+    return Words.of(language(tag));
   }
 
   /** What reading the library and its poses found, and what is not signed. */

@@ -1,11 +1,14 @@
 package goniograph.check;
 
 import goniograph.finding.Finding;
+import goniograph.finding.Level;
+import goniograph.register.Role;
 import goniograph.source.Span;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -28,7 +31,23 @@ public record Checker(List<Rule> rules) {
             finding ->
                 first.putIfAbsent(
                     new Place(finding.rule(), finding.at(), finding.language()), finding));
-    return first.values().stream().sorted(Finding.ORDER).toList();
+    return new Acceptances(who(), checked.today())
+        .applied(List.copyOf(first.values()), checked.entries().toList()).stream()
+            .sorted(Finding.ORDER)
+            .toList();
+  }
+
+  private Map<String, Acceptance> who() {
+    Map<String, Acceptance> who = new LinkedHashMap<>();
+    rules.forEach(rule -> who.put(rule.page().name(), rule.page().acceptance()));
+    return who;
+  }
+
+  /** The role that may let a finding of a rule stand; empty where nobody may. */
+  public Optional<Role> mayAccept(Finding finding) {
+    return finding.level() == Level.ERROR
+        ? Optional.empty()
+        : Optional.ofNullable(who().get(finding.rule())).flatMap(Acceptances::role);
   }
 
   /** The findings about these entries and about what all entries share. */

@@ -5,15 +5,18 @@ import goniograph.library.Exercise;
 import goniograph.library.Library;
 import goniograph.library.Requirement;
 import goniograph.library.Rung;
+import goniograph.library.Trigger;
+import goniograph.library.Vocabulary.Type;
 import goniograph.matter.Located;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
- * What an exercise must carry on one step, and why: the one function that rules and sheets ask.
+ * What an entry must carry on one step, and why: the one function that rules and sheets ask.
  *
  * @param because the rows of the rule table that fired, in the order of the table
  */
@@ -26,29 +29,56 @@ public record Derived(List<Because> because) {
    * A row that fired.
    *
    * @param row the row: its rule, statements, tags and source
-   * @param property the property that made it fire, in words: {@code hold 30 s}
+   * @param reason the property that made it fire
    */
-  public record Because(Requirement row, String property) {}
+  public record Because(Requirement row, Reason reason) {}
 
   /** What follows from an exercise on one step. */
   public static Derived of(Library library, StepFacts facts, Exercise exercise, Rung rung) {
+    return of(library.requirements(), facts, exercise, rung);
+  }
+
+  /** What follows from these rows alone. */
+  public static Derived of(List<Requirement> rows, StepFacts facts, Exercise exercise, Rung rung) {
+    OnStep step = new OnStep(exercise, rung, facts.solved(rung), Texts.of(exercise));
+    return of(rows, trigger -> fired(trigger, step));
+  }
+
+  /** What follows from the texts of an entry that has no steps. */
+  public static Derived of(List<Requirement> rows, Entry entry) {
+    Texts texts = Texts.of(entry);
+    return of(rows, trigger -> both(trigger, word -> Property.reason(word.value(), texts)));
+  }
+
+  private static Derived of(List<Requirement> rows, Function<Trigger, Optional<Reason>> fired) {
     return new Derived(
-        library.requirements().stream()
-            .flatMap(row -> fired(new Situation(exercise, rung, facts.facts(rung), row)).stream())
+        rows.stream()
+            .flatMap(row -> fired.apply(row.trigger()).map(r -> new Because(row, r)).stream())
             .toList());
   }
 
-  private static Optional<Because> fired(Situation situation) {
-    return Property.reason(situation).map(property -> new Because(situation.row(), property));
+  private static Optional<Reason> fired(Trigger trigger, OnStep step) {
+    Limits limits = new Limits(trigger.numbers());
+    return both(trigger, word -> Property.reason(word.value(), step, limits));
   }
 
-  /** What follows on any step. */
-  static Set<String> statementsOfAll(Library library, StepFacts facts, Entry entry) {
-    Set<String> all = new LinkedHashSet<>();
-    if (entry instanceof Exercise exercise) {
-      exercise.rungs().forEach(rung -> all.addAll(of(library, facts, exercise, rung).statements()));
-    }
-    return all;
+  /** The first reason why one of the first words holds, if one of the second does too. */
+  static Optional<Reason> both(
+      Trigger trigger, Function<Located<String>, Optional<Reason>> reason) {
+    Optional<Reason> and = any(trigger.and(), reason);
+    return trigger.and().isEmpty() || and.isPresent()
+        ? any(trigger.when(), reason)
+            .map(
+                first ->
+                    new Reason(
+                        first.words() + and.map(also -> ", " + also.words()).orElse(""),
+                        first.at()))
+        : Optional.empty();
+  }
+
+  private static Optional<Reason> any(
+      List<Located<String>> words, Function<Located<String>, Optional<Reason>> reason) {
+    return words.stream().flatMap(word -> reason.apply(word).stream()).findFirst();
   }
 
   /** The rows of this rule that fired. */
@@ -63,10 +93,12 @@ public record Derived(List<Because> because) {
     return statements;
   }
 
-  /** The tags that must be handled, in the order of the table. */
-  public Set<String> tags() {
+  /** The tags that must be handled in an exercise of this type, in the order of the table. */
+  public Set<String> tags(Type type) {
     Set<String> tags = new LinkedHashSet<>();
-    because.forEach(one -> add(one.row().tags(), tags));
+    because.stream()
+        .filter(one -> one.row().tagsUnlessType().filter(t -> t.value() == type).isEmpty())
+        .forEach(one -> add(one.row().tags(), tags));
     return tags;
   }
 

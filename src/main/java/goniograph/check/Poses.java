@@ -8,7 +8,6 @@ import goniograph.matter.Located;
 import goniograph.pose.PoseFile;
 import goniograph.pose.PoseReader;
 import goniograph.pose.PoseSolver;
-import goniograph.pose.SceneFacts;
 import goniograph.pose.Solved;
 import goniograph.source.SourceFile;
 import java.util.ArrayList;
@@ -75,11 +74,10 @@ public record Poses(
   }
 
   @Override
-  public Optional<SceneFacts> facts(Rung rung) {
+  public Optional<Solved> solved(Rung rung) {
     return rung.conditions()
         .figure()
         .map(Located::value)
-        .flatMap(id -> Optional.ofNullable(solved.get(id)))
-        .map(Solved::facts);
+        .flatMap(id -> Optional.ofNullable(solved.get(id)));
   }
 }

@@ -40,10 +40,23 @@ public record PrintedStatements(Map<Urgency, List<Statement>> byUrgency) {
    */
   public static PrintedStatements of(
       Library library, StepFacts facts, Exercise exercise, Rung rung) {
-    Set<String> here = Derived.of(library, facts, exercise, rung).statements();
-    Set<String> elsewhere = Derived.statementsOfAll(library, facts, exercise);
-    elsewhere.removeAll(here);
-    return of(library, exercise, elsewhere);
+    return ofAll(library, facts, exercise).get(exercise.rungs().indexOf(rung));
+  }
+
+  /** The statements on each step of an exercise, in the order of its steps. */
+  public static List<PrintedStatements> ofAll(Library library, StepFacts facts, Exercise exercise) {
+    List<Set<String>> needed =
+        exercise.rungs().stream()
+            .map(rung -> Derived.of(library, facts, exercise, rung).statements())
+            .toList();
+    return needed.stream().map(here -> of(library, exercise, elsewhere(here, needed))).toList();
+  }
+
+  private static Set<String> elsewhere(Set<String> here, List<Set<String>> needed) {
+    return needed.stream()
+        .flatMap(Set::stream)
+        .filter(id -> !here.contains(id))
+        .collect(Collectors.toSet());
   }
 
   /** The statements of an entry without steps. */

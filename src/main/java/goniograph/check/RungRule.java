@@ -4,13 +4,14 @@ import goniograph.finding.Finding;
 import goniograph.library.Exercise;
 import goniograph.library.Rung;
 import goniograph.source.Span;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
 
 /**
  * A rule about each step of an exercise. What all steps share is found once: of several findings
- * about one place the first counts.
+ * about one place the gravest counts, of these the first.
  */
 public interface RungRule extends ExerciseRule {
   /** What it finds on one step. */
@@ -21,6 +22,7 @@ public interface RungRule extends ExerciseRule {
     Map<Span, Finding> first = new LinkedHashMap<>();
     exercise.rungs().stream()
         .flatMap(rung -> check(exercise, rung, checked))
+        .sorted(Comparator.comparing(Finding::level))
         .forEach(finding -> first.putIfAbsent(finding.at(), finding));
     return first.values().stream();
   }

@@ -19,7 +19,7 @@ record Blanks(Common common) {
     return Spellings.ID_WORD
         .read(
             typed,
-            (rule, what, mend) -> {
+            (rule, what, mend, grade, better) -> {
               throw new Refusal(what + " " + mend);
             })
         .orElseThrow();

@@ -3,8 +3,10 @@ package goniograph.cli;
 import goniograph.build.Examined;
 import goniograph.check.Checked;
 import goniograph.check.Checker;
+import goniograph.check.rules.RuleBook;
 import goniograph.exchange.FindingsJson;
 import goniograph.exchange.FindingsReport;
+import goniograph.exchange.FindingsSarif;
 import goniograph.exchange.FindingsText;
 import goniograph.finding.Finding;
 import goniograph.finding.Nearest;
@@ -24,7 +26,8 @@ final class CheckCommand implements Callable<Integer> {
   /** How findings are written. */
   enum Format {
     text,
-    json
+    json,
+    sarif
   }
 
   @Mixin private final Common common;
@@ -47,6 +50,13 @@ final class CheckCommand implements Callable<Integer> {
       description = "${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} unless said.")
   private FailOn failOn = FailOn.error;
 
+  @Option(
+      names = "--mend",
+      description =
+          "Shows what would change, mends what is safe, and asks for the rest; what nobody can tell"
+              + " is only shown.")
+  private boolean mend;
+
   CheckCommand(World world) {
     this.common = new Common(world);
   }
@@ -56,14 +66,21 @@ final class CheckCommand implements Callable<Integer> {
     Examined examined = Examined.of(common.files(), common.today());
     Checked checked = examined.checked();
     entries.forEach(id -> known(id, checked.ids()));
-    List<Finding> all = examined.findings();
-    List<Finding> findings = entries.isEmpty() ? all : Checker.about(entries, all);
+    List<Finding> findings = wanted(examined);
+    if (mend && common.mending().mend(findings)) {
+      examined = Examined.of(common.files(), common.today());
+      findings = wanted(examined);
+    }
     common
         .out()
         .print(
             written(
                 new FindingsReport(common.today(), common.library(), looked(checked), findings)));
     return findings.stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
+  }
+
+  private List<Finding> wanted(Examined examined) {
+    return entries.isEmpty() ? examined.findings() : Checker.about(entries, examined.findings());
   }
 
   private int looked(Checked checked) {
@@ -74,6 +91,7 @@ final class CheckCommand implements Callable<Integer> {
     return switch (format) {
       case text -> FindingsText.of(report);
       case json -> FindingsJson.of(report);
+      case sarif -> FindingsSarif.of(report, RuleBook.rules());
     };
   }
 

@@ -46,6 +46,11 @@ final class Common {
     return world.out();
   }
 
+  /** Makes mends in the library, asking whoever sits at the terminal. */
+  Mending mending() {
+    return new Mending(files(), world.out(), world.yes());
+  }
+
   /** Takes lines about progress and trouble. */
   PrintWriter err() {
     return world.err();

@@ -14,8 +14,8 @@ enum FailOn {
     this.level = level;
   }
 
-  /** Whether a finding is at or above it. */
+  /** Whether a finding is at or above it, and nobody lets it stand. */
   boolean reached(Finding finding) {
-    return finding.level().compareTo(level) <= 0;
+    return !finding.accepted() && finding.level().compareTo(level) <= 0;
   }
 }

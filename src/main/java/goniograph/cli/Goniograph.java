@@ -65,6 +65,7 @@ public final class Goniograph {
         .addSubcommand(
             new CommandLine(new RegisterCommand())
                 .addSubcommand(new SignCommand(world))
+                .addSubcommand(new AcceptCommand(world))
                 .addSubcommand(new ReleaseCommand(world))
                 .addSubcommand(new ShowCommand(world)));
   }

@@ -1,14 +1,12 @@
 package goniograph.dose;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.List;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /** The arithmetic of a dose: one formula for the check, the desk, the cover and the chart note. */
 public final class DoseArithmetic {
   private static final BigDecimal TENTH = new BigDecimal("0.1");
-  private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final Quantity AWAKE = Quantity.of(16, Unit.HOUR);
 
   private DoseArithmetic() {}
@@ -70,23 +68,22 @@ public final class DoseArithmetic {
     return times(perDay - 1, gap.inBase()).compareTo(AWAKE.inBase()) <= 0;
   }
 
-  /** By how many per cent a load rises from one value to the next; both measure the same. */
-  public static BigDecimal risePercent(Quantity from, Quantity to) {
-    return to.inBase()
-        .subtract(from.inBase())
-        .multiply(HUNDRED)
-        .divide(from.inBase(), MathContext.DECIMAL64);
+  /** The longest time between so many sessions a day that fits, in whole minutes. */
+  public static Quantity longestGap(int perDay) {
+    BigDecimal minutes = AWAKE.inBase().divide(Unit.MINUTE.inBase(), 0, RoundingMode.DOWN);
+    BigDecimal gaps = BigDecimal.valueOf(Math.max(1, perDay - 1));
+    return new Quantity(minutes.divide(gaps, 0, RoundingMode.DOWN), Unit.MINUTE);
   }
 
   /**
    * Whether a load rises by a small step: at most 10 %, or to the next item of the clinic's table.
+   * A load that falls as it gets harder, as the height of a seat does, is given below zero.
    *
-   * @param table the clinic's items, in rising order; may be empty
+   * @param next the next harder item, if there is one
    */
-  public static boolean smallStep(Quantity from, Quantity to, List<Quantity> table) {
-    Optional<Quantity> next = table.stream().filter(item -> item.compareTo(from) > 0).findFirst();
+  public static boolean smallStep(BigDecimal from, BigDecimal to, Optional<BigDecimal> next) {
     return next.filter(item -> item.compareTo(to) >= 0).isPresent()
-        || to.inBase().compareTo(from.inBase().add(from.inBase().multiply(TENTH))) <= 0;
+        || to.compareTo(from.add(from.abs().multiply(TENTH))) <= 0;
   }
 
   private static BigDecimal seconds(Optional<Quantity> time) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Which days of a week. */
 public final class Timetable {
@@ -28,6 +29,15 @@ public final class Timetable {
     return IntStream.range(0, WEEK).mapToObj(sessions::contains).toList();
   }
 
+  /** The same as weekdays, for a week that begins on this day. */
+  public static Set<DayOfWeek> spread(int days, DayOfWeek first) {
+    List<Boolean> sessions = spread(days);
+    return IntStream.range(0, WEEK)
+        .filter(sessions::get)
+        .mapToObj(first::plus)
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(DayOfWeek.class)));
+  }
+
   /** The least number of days from one session day to the next, round the week; 7 for one day. */
   public static int leastGap(Set<DayOfWeek> sessions) {
     List<DayOfWeek> ordered = List.copyOf(EnumSet.copyOf(sessions));
@@ -38,16 +48,27 @@ public final class Timetable {
   }
 
   /**
+   * Every set of so many weekdays that leaves so many days from one to the next, round the week:
+   * Monday, Wednesday and Friday are one of the 7 sets of 3 days with 2 days from one to the next.
+   *
+   * @param days 1 to 7
+   */
+  public static List<Set<DayOfWeek>> patterns(int days, int leastGap) {
+    return allDays(leastGap).filter(set -> set.size() == days).toList();
+  }
+
+  /**
    * The most session days a week that leave so many days from one to the next, found by trying
    * every set of weekdays.
    */
   public static int mostDays(int leastGap) {
+    return allDays(leastGap).mapToInt(Set::size).max().orElse(0);
+  }
+
+  private static Stream<Set<DayOfWeek>> allDays(int leastGap) {
     return IntStream.range(1, 1 << WEEK)
         .mapToObj(Timetable::days)
-        .filter(days -> leastGap(days) >= leastGap)
-        .mapToInt(Set::size)
-        .max()
-        .orElse(0);
+        .filter(days -> leastGap(days) >= leastGap);
   }
 
   private static int gap(DayOfWeek from, DayOfWeek to) {

@@ -38,8 +38,7 @@ public final class FindingsJson {
     node.put("because", finding.because());
     node.put("mend", finding.mend());
     node.put("mendGrade", finding.mendGrade().word());
-    // Acceptances are not read from files yet, so no finding has been accepted.
-    node.put("accepted", false);
+    node.put("accepted", finding.accepted());
     node.put("source", finding.source());
   }
 }

@@ -1,5 +1,6 @@
 package goniograph.figure;
 
+import goniograph.pose.Goniometer;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -37,6 +38,11 @@ final class AngleArc {
   /** The middle of the arc, where its number wants to stand. */
   Coordinate middle() {
     return paper.at(goniometer.onArc(.5, 1));
+  }
+
+  /** The angle in space, to the nearest degree. */
+  String number() {
+    return Math.round(goniometer.degrees()) + "°";
   }
 
   Coordinate apex() {

@@ -16,6 +16,9 @@ final class Bends {
   /** How far a control point may lie off the straight line, mm. */
   private static final double BULGE = .036;
 
+  /** A control point nearer to the straight line than this, mm, makes no curve. */
+  private static final double FLAT = .014;
+
   private static final double SLIGHT = Math.cos(Math.toRadians(4));
 
   private final Coordinate[] points;
@@ -38,9 +41,16 @@ final class Bends {
     return points[i];
   }
 
-  /** True where the step from {@code i} has a corner or an end on both sides. */
+  /** True where the step from {@code i} is no curve, or one that cannot be told from its chord. */
   boolean straight(int i) {
-    return corner(i) && corner(i + 1);
+    return (corner(i) && corner(i + 1))
+        || (aside(i, leaving(i)) < FLAT && aside(i, reaching(i + 1)) < FLAT);
+  }
+
+  /** How far a control point lies off the step from {@code i}. */
+  private double aside(int i, Coordinate control) {
+    Coordinate step = towards(points[i], points[i + 1]);
+    return Math.abs(step.x * (control.y - points[i].y) - step.y * (control.x - points[i].x));
   }
 
   /** The control point on leaving point {@code i}. */

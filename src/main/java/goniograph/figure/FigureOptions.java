@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param together true for one panel, the start as a dashed outline, where that outline can be seen
  * @param lettering sets numbers and words; without it there are none
  * @param words the side words
+ * @param panelWords numbers and order of the panels
  * @param ground true for the line of the floor; a sheet draws its own
  * @param person who is drawn
  */
@@ -29,6 +30,7 @@ public record FigureOptions(
     boolean together,
     Optional<Lettering> lettering,
     LimbWords words,
+    PanelWords panelWords,
     boolean ground,
     Person person) {
 
@@ -44,6 +46,7 @@ public record FigureOptions(
           false,
           Optional.empty(),
           LimbWords.NONE,
+          PanelWords.NONE,
           true,
           Person.ADULT);
 
@@ -53,10 +56,37 @@ public record FigureOptions(
     }
   }
 
+  /** The same for the body alone: no words, numbers, angles or balance. */
+  FigureOptions bare() {
+    return new FigureOptions(
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        false,
+        false,
+        Optional.empty(),
+        LimbWords.NONE,
+        PanelWords.NONE,
+        ground,
+        person);
+  }
+
   /** The same in another style. */
   public FigureOptions in(Style other) {
     return new FigureOptions(
-        other, weights, width, height, otherSide, therapist, together, lettering, words, ground,
+        other,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground,
         person);
   }
 
@@ -72,6 +102,7 @@ public record FigureOptions(
         together,
         lettering,
         words,
+        panelWords,
         ground,
         person);
   }
@@ -79,20 +110,51 @@ public record FigureOptions(
   /** The same seen from the other side. */
   public FigureOptions fromOtherSide(boolean other) {
     return new FigureOptions(
-        style, weights, width, height, other, therapist, together, lettering, words, ground,
+        style,
+        weights,
+        width,
+        height,
+        other,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground,
         person);
   }
 
   /** The same with angles and balance. */
   public FigureOptions forTherapist() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, true, together, lettering, words, ground, person);
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        true,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground,
+        person);
   }
 
   /** The same with start and end in one panel. */
   public FigureOptions inOnePanel() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, true, lettering, words, ground,
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        true,
+        lettering,
+        words,
+        panelWords,
+        ground,
         person);
   }
 
@@ -108,21 +170,49 @@ public record FigureOptions(
         together,
         Optional.of(by),
         sideWords,
+        panelWords,
         ground,
         person);
+  }
+
+  /** The same with its panels numbered, ordered and named as a language wants. */
+  public FigureOptions ordered(PanelWords order) {
+    return new FigureOptions(
+        style, weights, width, height, otherSide, therapist, together, lettering, words, order,
+        ground, person);
   }
 
   /** The same without the line of the floor. */
   public FigureOptions withoutGround() {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, lettering, words, false,
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        false,
         person);
   }
 
   /** The same with another person. */
   public FigureOptions of(Person other) {
     return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, lettering, words, ground,
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        therapist,
+        together,
+        lettering,
+        words,
+        panelWords,
+        ground,
         other);
   }
 }

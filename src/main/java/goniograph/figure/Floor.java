@@ -33,16 +33,15 @@ final class Floor {
   /**
    * The floor across a panel.
    *
-   * @param hidden what hides it
+   * @param before the drawing that stands on it
    */
-  List<Paint> painted(Envelope page, Geometry hidden, FigureOptions options) {
+  List<Paint> painted(Envelope page, Painter before, FigureOptions options) {
     if (steep || !options.ground()) {
       return List.of();
     }
     Style style = options.style();
     Geometry edge =
         Hulls.line(new Coordinate(page.getMinX(), far), new Coordinate(page.getMaxX(), far));
-    Geometry clear = Hulls.widened(hidden, options.weights().near() / 2 + options.weights().halo());
     List<Paint> paints = new ArrayList<>();
     if (style == Style.COLOUR) {
       Geometry strip =
@@ -50,9 +49,7 @@ final class Floor {
               new Envelope(page.getMinX(), page.getMaxX(), far, Math.min(near, page.getMaxY())));
       paints.add(new Paint.Area(strip, Colours.FLOOR));
     }
-    paints.add(
-        Paint.Line.cut(
-            Lines.pieces(Hulls.minus(edge, clear), 1), style.floor(), options.weights().floor()));
+    paints.add(Paint.Line.cut(before.behind(edge, 1), style.floor(), options.weights().floor()));
     return paints;
   }
 }

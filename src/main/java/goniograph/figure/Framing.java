@@ -1,10 +1,12 @@
 package goniograph.figure;
 
 import goniograph.pose.Camera;
+import goniograph.pose.Mark;
 import goniograph.pose.Moment;
 import goniograph.pose.Scene;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
@@ -14,15 +16,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  */
 final class Framing {
   /** White round the drawing, mm. */
-  private static final double MARGIN = .8;
-
-  /** Nothing is drawn larger than this, mm for a body height. */
-  private static final double LARGEST = .42 * 170;
-
-  /** Of a support, this much beyond the body belongs to the frame, in body heights. */
-  private static final double SUPPORT_BESIDE = .25;
-
-  private static final double SUPPORT_ABOVE = .05;
+  static final double MARGIN = .8;
 
   private final Scene scene;
   private final FigureOptions options;
@@ -40,103 +34,164 @@ final class Framing {
     return new Camera(180 - camera.yaw(), camera.elevation());
   }
 
-  /** The sketches at the largest scale at which everything fits; marks do not shrink with it. */
+  /**
+   * The sketches at the largest scale at which everything fits; marks do not shrink with it. Bodies
+   * are shaped once, at the largest scale of all, and then only scaled.
+   */
   Framed framed(List<Step> steps) {
-    double scale = fitting();
-    Framed framed = sketched(steps, scale);
-    for (int pass = 0; pass < 3 && less(framed) < 1; pass++) {
-      scale *= .998 * less(framed);
-      framed = sketched(steps, scale);
+    double shaped = Crop.largest(scene);
+    Projection paper = Projection.of(camera, shaped);
+    SceneParts parts = new SceneParts(paper, scene, bodies);
+    Crop crop = new Crop(scene, paper);
+    List<Stage> stages = steps.stream().map(step -> Stage.of(scene, parts, paper, step)).toList();
+    Envelope content = new Envelope();
+    for (int i = 0; i < steps.size(); i++) {
+      content.expandToInclude(crop.of(steps.get(i).key(), stages.get(i)));
+    }
+    double scale = shaped * Math.min(1, fitting(content));
+    Framed framed = sketched(steps, stages, content, scale / shaped);
+    for (int pass = 0; pass < 3 && less(framed.bounds) < 1; pass++) {
+      scale *= .998 * less(framed.bounds);
+      framed = sketched(steps, stages, content, scale / shaped);
     }
     return framed;
   }
 
-  private double less(Framed framed) {
+  /** The wrong way at the scale of the others, cut down to what is wrong about it. */
+  Optional<Panel> wrong(double scale) {
+    return scene.wrong().map(moment -> wrong(Step.wrong(moment), scale));
+  }
+
+  private Panel wrong(Step step, double scale) {
+    Projection paper = Projection.of(camera, scale);
+    SceneParts parts = new SceneParts(paper, scene, bodies);
+    Stage stage = Stage.of(scene, parts, paper, step);
+    Moment last = scene.keys().get(scene.keys().size() - 1);
+    Envelope shown = Crop.changed(stage, parts.body(last.skeleton()), paper);
+    shown.expandBy(MARGIN + options.weights().near());
+    Sketch sketch = new Sketch(scene, options, paper, step, stage, Optional.empty(), shown);
+    List<Layer> layers = new ArrayList<>();
+    sketch.painted(shown, List.of()).forEach(layer -> layers.add(layer.within(shown)));
+    layers.add(new Layer(Layer.What.CROSS, Cross.over(shown, options.style(), options.weights())));
+    Envelope frame = new Envelope(shown);
+    Lettered.below(options, shown)
+        .ifPresent(
+            word -> {
+              layers.add(word);
+              frame.expandToInclude(word.bounds());
+            });
+    return panel(0, step, frame, layers);
+  }
+
+  private double fitting(Envelope content) {
+    double line = options.weights().support();
     return Math.min(
-        room(options.width()) / framed.bounds.getWidth(),
-        room(options.height()) / framed.bounds.getHeight());
+        (room(options.width()) - line) / content.getWidth(),
+        (room(options.height()) - line) / content.getHeight());
+  }
+
+  private double less(Envelope bounds) {
+    return Math.min(
+        room(options.width()) / bounds.getWidth(), room(options.height()) / bounds.getHeight());
   }
 
   private static double room(double mm) {
     return mm - 2 * MARGIN;
   }
 
-  private double fitting() {
-    Projection paper = Projection.of(camera, 100);
-    SceneParts parts = new SceneParts(paper, scene, bodies);
-    Envelope body = new Envelope();
-    for (Moment key : scene.keys()) {
-      parts
-          .body(key.skeleton())
-          .forEach(p -> body.expandToInclude(p.outline().getEnvelopeInternal()));
-    }
-    Envelope whole = new Envelope(body);
-    parts.supports().forEach(p -> whole.expandToInclude(near(p, body, paper)));
-    double line = options.weights().support();
-    double scale =
-        Math.min(
-            (room(options.width()) - line) / whole.getWidth(),
-            (room(options.height()) - line) / whole.getHeight());
-    return Math.min(LARGEST, 100 * scale);
-  }
-
-  /** What of a support is near enough to the body to be shown, and all of it below the body. */
-  static Envelope near(Part support, Envelope body, Projection paper) {
-    Envelope reach = new Envelope(body);
-    reach.expandBy(paper.mm(SUPPORT_BESIDE), paper.mm(SUPPORT_ABOVE));
-    Envelope whole = support.outline().getEnvelopeInternal();
-    reach.expandToInclude(reach.centre().x, Math.max(reach.getMaxY(), whole.getMaxY()));
-    return whole.intersection(reach);
-  }
-
-  private Framed sketched(List<Step> steps, double scale) {
-    Projection paper = Projection.of(camera, scale);
-    SceneParts parts = new SceneParts(paper, scene, bodies);
+  private Framed sketched(List<Step> steps, List<Stage> stages, Envelope content, double k) {
+    Projection paper = Projection.of(camera, k * Crop.largest(scene));
+    Envelope bounds = scaled(content, k);
+    bounds.expandBy(options.weights().working() / 2);
+    Envelope page = page(bounds);
     List<Sketch> sketches = new ArrayList<>();
-    Envelope bounds = new Envelope();
     for (int i = 0; i < steps.size(); i++) {
-      boolean showsStart = scene.keys().size() > 1 && (i == 1 || steps.size() == 1);
-      Sketch sketch =
-          new Sketch(scene, options, parts, paper, steps.get(i), showsStart && wantsStart());
+      Optional<SceneParts> start =
+          showsStart(i, steps.size())
+              ? Optional.of(new SceneParts(paper, scene, bodies))
+              : Optional.empty();
+      Stage stage = stages.get(i).scaled(k);
+      Sketch sketch = new Sketch(scene, options, paper, steps.get(i), stage, start, page);
       sketches.add(sketch);
-      bounds.expandToInclude(sketch.bounds());
+      bounds.expandToInclude(sketch.marks());
     }
-    return new Framed(sketches, bounds, paper);
+    return new Framed(steps, sketches, bounds, paper);
   }
 
-  private boolean wantsStart() {
-    return options.together()
-        || scene.marks().stream().anyMatch(goniograph.pose.Mark.Ghost.class::isInstance);
+  private static Envelope scaled(Envelope box, double k) {
+    return new Envelope(k * box.getMinX(), k * box.getMaxX(), k * box.getMinY(), k * box.getMaxY());
+  }
+
+  /** A panel's room round what it shows; what is free lies above. */
+  private Envelope page(Envelope bounds) {
+    double middle = (bounds.getMinX() + bounds.getMaxX()) / 2;
+    return new Envelope(
+        middle - options.width() / 2 + MARGIN,
+        middle + options.width() / 2 - MARGIN,
+        bounds.getMaxY() + 2 * MARGIN - options.height(),
+        bounds.getMaxY());
+  }
+
+  private boolean showsStart(int panel, int panels) {
+    boolean wanted =
+        options.together() || scene.marks().stream().anyMatch(Mark.Ghost.class::isInstance);
+    return wanted && scene.keys().size() > 1 && (panel == 1 || panels == 1);
+  }
+
+  private static Panel panel(int number, Step step, Envelope frame, List<Layer> layers) {
+    AffineTransformation move =
+        AffineTransformation.translationInstance(-frame.getMinX(), -frame.getMinY());
+    return new Panel(
+        number,
+        step.key().name(),
+        frame.getWidth(),
+        frame.getHeight(),
+        Math.min(frame.getHeight(), Math.max(0, -frame.getMinY())),
+        layers.stream().map(layer -> layer.within(frame).moved(move)).toList());
   }
 
   /** Sketches with what they fill. */
-  record Framed(List<Sketch> sketches, Envelope bounds, Projection paper) {
+  final class Framed {
+    private final List<Step> steps;
+    private final List<Sketch> sketches;
+    private final Envelope bounds;
+    private final Projection paper;
+
+    private Framed(List<Step> steps, List<Sketch> sketches, Envelope bounds, Projection paper) {
+      this.steps = steps;
+      this.sketches = sketches;
+      this.bounds = bounds;
+      this.paper = paper;
+    }
+
+    double scale() {
+      return paper.scale();
+    }
+
+    List<Sketch> sketches() {
+      return sketches;
+    }
+
     /** The panels, all with one frame. */
-    List<Panel> panels(List<Step> steps, FigureOptions options) {
-      double middle = (bounds.getMinX() + bounds.getMaxX()) / 2;
-      Envelope page =
-          new Envelope(
-              middle - options.width() / 2 + MARGIN,
-              middle + options.width() / 2 - MARGIN,
-              bounds.getMaxY() + 2 * MARGIN - options.height(),
-              bounds.getMaxY());
+    List<Panel> panels() {
+      Envelope page = page(bounds);
       Envelope whole = new Envelope(bounds);
-      for (Sketch sketch : sketches) {
-        sketch.label(page);
-        whole.expandToInclude(sketch.bounds());
+      List<List<Layer>> labels = new ArrayList<>();
+      for (int i = 0; i < sketches.size(); i++) {
+        int number = sketches.size() > 1 ? i + 1 : 0;
+        labels.add(sketches.get(i).labels(page, bounds, number));
+        labels.get(i).forEach(label -> whole.expandToInclude(label.bounds()));
       }
-      double left = middle - options.width() / 2;
-      double top = whole.getMinY() - MARGIN;
-      double height = whole.getHeight() + 2 * MARGIN;
-      AffineTransformation move = AffineTransformation.translationInstance(-left, -top);
-      Envelope across = new Envelope(left, left + options.width(), top, top + height);
-      sketches.forEach(sketch -> sketch.floor(across));
+      Envelope frame =
+          new Envelope(
+              page.getMinX() - MARGIN,
+              page.getMaxX() + MARGIN,
+              whole.getMinY() - MARGIN,
+              whole.getMaxY() + MARGIN);
       List<Panel> panels = new ArrayList<>();
       for (int i = 0; i < sketches.size(); i++) {
-        List<Paint> paints =
-            sketches.get(i).paints().stream().map(paint -> paint.moved(move)).toList();
-        panels.add(
-            new Panel(i + 1, steps.get(i).key().name(), options.width(), height, -top, paints));
+        List<Layer> layers = sketches.get(i).painted(frame, labels.get(i));
+        panels.add(panel(i + 1, steps.get(i), frame, layers));
       }
       return panels;
     }

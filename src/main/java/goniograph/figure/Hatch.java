@@ -27,6 +27,6 @@ final class Hatch {
               new Coordinate(sum - box.getMinY(), box.getMinY())));
     }
     Geometry all = Hulls.PAPER.createMultiLineString(lines.toArray(new LineString[0]));
-    return Hulls.both(all, area);
+    return new Cutter(area).inside(all);
   }
 }

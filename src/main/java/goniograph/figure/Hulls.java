@@ -16,11 +16,18 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /** Plane geometry of projected balls, discs and their hulls. */
 final class Hulls {
   /** Corners of a drawn circle: at print size the chord stays within .02 mm of the arc. */
   private static final int CORNERS = 32;
+
+  /** Corners of a rounded right angle: a rounding of 1 mm is true to .01 mm. */
+  private static final int ROUNDING = 6;
+
+  /** How exactly a strip follows its line, mm. */
+  private static final double BAND = .015;
 
   static final GeometryFactory PAPER = new GeometryFactory();
 
@@ -66,13 +73,17 @@ final class Hulls {
 
   /** The union of the hulls of neighbouring outlines. */
   static Geometry chain(List<List<Coordinate>> rims) {
+    return rims.size() == 1 ? hull(rims.get(0)) : Sweep.chain(rims).orElseGet(() -> overlaid(rims));
+  }
+
+  private static Geometry overlaid(List<List<Coordinate>> rims) {
     List<Geometry> links = new ArrayList<>();
     for (int i = 0; i + 1 < rims.size(); i++) {
       List<Coordinate> both = new ArrayList<>(rims.get(i));
       both.addAll(rims.get(i + 1));
       links.add(hull(both));
     }
-    return rims.size() == 1 ? hull(rims.get(0)) : union(links);
+    return union(links);
   }
 
   static Geometry union(Collection<Geometry> parts) {
@@ -104,7 +115,7 @@ final class Hulls {
 
   /** Widened by {@code mm} with round corners, or narrowed where negative. */
   static Geometry widened(Geometry area, double mm) {
-    return BufferOp.bufferOp(area, mm, new BufferParameters(6));
+    return BufferOp.bufferOp(area, mm, new BufferParameters(ROUNDING));
   }
 
   /** Hollows narrower than twice {@code mm} are filled. */
@@ -135,9 +146,9 @@ final class Hulls {
   /** A strip along lines, cut square at their ends. */
   static Geometry band(Geometry lines, double mm) {
     return BufferOp.bufferOp(
-        lines,
+        DouglasPeuckerSimplifier.simplify(lines, BAND),
         mm,
-        new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5));
+        new BufferParameters(ROUNDING, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5));
   }
 
   static Geometry circle(Coordinate centre, double mm) {

@@ -1,13 +1,16 @@
 package goniograph.figure;
 
-import goniograph.type.TextOutline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
-/** Finds places for words: near what they name, off the body, apart from each other. */
+/**
+ * Finds places for words: near what they name, off the body, and never on a mark, on each other or
+ * off the page.
+ */
 final class Labels {
   /** Turns from the wanted direction, degrees. */
   private static final double[] TURNS = {0, 25, -25, 50, -50, 80, -80, 110, -110, 140, -140, 180};
@@ -15,20 +18,31 @@ final class Labels {
   private static final double[] REACHES = {1.2, 2.2, 3.2, 4.7, 6.2, 7.7, 9.2, 11.5, 14, 17};
   private static final double GAP = .5;
 
-  /** What covering a mm2 of a support costs against one of the body. */
-  private static final double BESIDE = .2;
+  /** What covering a mm2 of the body costs. */
+  private static final double COVERING = 2;
 
-  private final Geometry body;
-  private final Geometry around;
+  /** What covering a mm2 of a support costs. */
+  private static final double BESIDE = .3;
+
+  /** What a mm of distance costs. */
+  private static final double FAR = .6;
+
+  /** Where nothing near is free, the whole page is searched in steps of this, mm. */
+  private static final double STEP = 1.5;
+
+  private static final int SAMPLES = 7;
+
+  private final Covered body;
+  private final Covered around;
   private final Envelope page;
   private final List<Geometry> taken = new ArrayList<>();
 
   /**
-   * @param body what is not to be covered
-   * @param around what is better not covered: chairs and the like
+   * @param body what is better not covered
+   * @param around what matters less: chairs and the like
    * @param page where words must stay
    */
-  Labels(Geometry body, Geometry around, Envelope page) {
+  Labels(Covered body, Covered around, Envelope page) {
     this.around = around;
     this.body = body;
     this.page = page;
@@ -39,78 +53,95 @@ final class Labels {
     taken.add(shape);
   }
 
-  /** The boxes that are in use. */
-  List<Geometry> taken() {
-    return List.copyOf(taken);
-  }
-
   /**
-   * The best place for a word.
+   * The best place for a word; empty where the page has no free one.
    *
+   * @param width of the word, mm
+   * @param height of the word, mm
    * @param at what it names
    * @param from the word is wanted on the side away from this point
+   * @return its box, with a little air
    */
-  Place place(TextOutline word, Coordinate at, Coordinate from) {
+  Optional<Envelope> place(double width, double height, Coordinate at, Coordinate from) {
+    Size size = new Size(width / 2 + GAP, height / 2 + GAP);
+    Search search = new Search(at);
     double bearing = Math.atan2(at.y - from.y, at.x - from.x);
-    Place best = null;
     for (double reach : REACHES) {
       for (double turn : TURNS) {
-        if (best != null && .6 * reach >= best.cost) {
-          return kept(best);
-        }
-        Place place = candidate(word, at, bearing + Math.toRadians(turn), reach);
-        if (best == null || place.cost < best.cost - 1e-9) {
-          best = place;
+        Coordinate middle = size.beside(at, bearing + Math.toRadians(turn), reach);
+        search.offer(size.box(middle), reach);
+      }
+    }
+    if (search.best.isEmpty()) {
+      everywhere(size, search);
+    }
+    search.best.ifPresent(box -> take(Hulls.PAPER.toGeometry(box)));
+    return search.best;
+  }
+
+  private void everywhere(Size size, Search search) {
+    for (double y = page.getMinY() + size.halfHeight; y < page.getMaxY(); y += STEP) {
+      for (double x = page.getMinX() + size.halfWidth; x < page.getMaxX(); x += STEP) {
+        Coordinate middle = new Coordinate(x, y);
+        search.offer(size.box(middle), middle.distance(search.at));
+      }
+    }
+  }
+
+  /** Half the size of a word, with air. */
+  private record Size(double halfWidth, double halfHeight) {
+    /** The middle of the word {@code reach} mm away from a point. */
+    Coordinate beside(Coordinate at, double bearing, double reach) {
+      double dx = Math.cos(bearing);
+      double dy = Math.sin(bearing);
+      double edge =
+          Math.min(
+              halfWidth / Math.max(1e-9, Math.abs(dx)), halfHeight / Math.max(1e-9, Math.abs(dy)));
+      return new Coordinate(at.x + dx * (reach + edge), at.y + dy * (reach + edge));
+    }
+
+    Envelope box(Coordinate middle) {
+      return new Envelope(
+          middle.x - halfWidth, middle.x + halfWidth, middle.y - halfHeight, middle.y + halfHeight);
+    }
+  }
+
+  /** Keeps the cheapest of the places that are free. */
+  private final class Search {
+    private final Coordinate at;
+    private Optional<Envelope> best = Optional.empty();
+    private double least = Double.MAX_VALUE;
+
+    Search(Coordinate at) {
+      this.at = at;
+    }
+
+    void offer(Envelope box, double reach) {
+      double cost = FAR * reach;
+      if (cost >= least || !page.contains(box)) {
+        return;
+      }
+      Geometry shape = Hulls.PAPER.toGeometry(box);
+      if (taken.stream().noneMatch(shape::intersects)) {
+        cost += covering(box);
+        if (cost < least - 1e-9) {
+          least = cost;
+          best = Optional.of(box);
         }
       }
     }
-    if (best == null) {
-      throw new IllegalStateException("no candidates");
+  }
+
+  /** What it costs that a word would cover something of the drawing. */
+  private double covering(Envelope box) {
+    double hit = 0;
+    for (int i = 0; i < SAMPLES; i++) {
+      for (int j = 0; j < SAMPLES; j++) {
+        double x = box.getMinX() + box.getWidth() * (i + .5) / SAMPLES;
+        double y = box.getMinY() + box.getHeight() * (j + .5) / SAMPLES;
+        hit += body.at(x, y) ? COVERING : around.at(x, y) ? BESIDE : 0;
+      }
     }
-    return kept(best);
-  }
-
-  private Place kept(Place place) {
-    taken.add(place.box);
-    return place;
-  }
-
-  /**
-   * A word's place.
-   *
-   * @param box what it fills with a little air
-   * @param x the start of its base line
-   * @param y its base line
-   */
-  record Place(Geometry box, double x, double y, double reach, double cost) {}
-
-  private Place candidate(TextOutline word, Coordinate at, double bearing, double reach) {
-    double halfWidth = (word.right() - word.left()) / 2 + GAP;
-    double halfHeight = (word.bottom() - word.top()) / 2 + GAP;
-    double dx = Math.cos(bearing);
-    double dy = Math.sin(bearing);
-    double edge =
-        Math.min(
-            halfWidth / Math.max(1e-9, Math.abs(dx)), halfHeight / Math.max(1e-9, Math.abs(dy)));
-    double x = at.x + dx * (reach + edge);
-    double y = at.y + dy * (reach + edge);
-    Envelope box = new Envelope(x - halfWidth, x + halfWidth, y - halfHeight, y + halfHeight);
-    Geometry shape = Hulls.PAPER.toGeometry(box);
-    return new Place(
-        shape,
-        x - (word.left() + word.right()) / 2,
-        y - (word.top() + word.bottom()) / 2,
-        reach,
-        cost(shape, box, reach));
-  }
-
-  private double cost(Geometry shape, Envelope box, double reach) {
-    double cost = Hulls.both(shape, body).getArea() + .6 * reach;
-    cost += BESIDE * Hulls.both(shape, around).getArea();
-    for (Geometry other : taken) {
-      double overlap = Hulls.both(shape, other).getArea();
-      cost += overlap > 1e-6 ? 20 + 4 * overlap : 0;
-    }
-    return page.contains(box) ? cost : cost + 500;
+    return hit * box.getArea() / (SAMPLES * SAMPLES);
   }
 }

@@ -12,10 +12,10 @@ final class Leader {
 
   private Leader() {}
 
-  static Optional<Geometry> between(Geometry box, Coordinate at, Geometry body) {
+  static Optional<Geometry> between(Geometry box, Coordinate at) {
     Geometry target = Hulls.PAPER.createPoint(at);
     Coordinate[] nearest = DistanceOp.nearestPoints(box, target);
-    if (nearest[0].distance(at) < NEAR || box.distance(body) < NEAR / 2) {
+    if (nearest[0].distance(at) < NEAR) {
       return Optional.empty();
     }
     return Optional.of(Hulls.line(nearest[0], at));

@@ -11,6 +11,19 @@ import org.locationtech.jts.operation.linemerge.LineMerger;
 final class Lines {
   private Lines() {}
 
+  /** All lines of some geometries. */
+  static Geometry all(Collection<Geometry> shapes) {
+    List<LineString> all = new ArrayList<>();
+    for (Geometry shape : shapes) {
+      for (int i = 0; i < shape.getNumGeometries(); i++) {
+        if (shape.getGeometryN(i) instanceof LineString line && !line.isEmpty()) {
+          all.add(line);
+        }
+      }
+    }
+    return Hulls.PAPER.createMultiLineString(all.toArray(new LineString[0]));
+  }
+
   /** The lines of a geometry joined end to end, without those shorter than {@code least} mm. */
   static Geometry pieces(Geometry lines, double least) {
     LineMerger merger = new LineMerger();

@@ -48,8 +48,9 @@ public final class Motion {
     if (scene.motion().size() < 2) {
       return Optional.empty();
     }
-    List<Step> steps = Steady.of(scene.motion()).stream().map(Motion::unmarked).toList();
-    List<Panel> panels = new Framing(scene, options).framed(steps).panels(steps, options);
+    Scene seated = options.person().wheelchair() ? Wheelchair.in(scene) : scene;
+    List<Step> steps = Steady.of(seated.motion()).stream().map(Motion::unmarked).toList();
+    List<Panel> panels = new Framing(seated.unmarked(), options.bare()).framed(steps).panels();
     List<List<MotionLayers.Piece>> frames = panels.stream().map(Motion::pieces).toList();
     Panel first = panels.get(0);
     return Optional.of(

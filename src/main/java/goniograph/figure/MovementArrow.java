@@ -1,8 +1,11 @@
 package goniograph.figure;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -28,6 +31,9 @@ final class MovementArrow {
   /** What a mm2 of covered drawing costs against a mm of shift. */
   private static final double COVERING = 3;
 
+  /** What a point off the page costs against a mm of shift. */
+  private static final double OUTSIDE = 10;
+
   private static final int STEPS = 16;
 
   private final double shaft;
@@ -43,42 +49,66 @@ final class MovementArrow {
   /**
    * An arrow on paper.
    *
-   * @param shaft the curve up to the base of the head
-   * @param head the triangle
-   * @param area all that is inked
+   * @param shaft the curve between the heads
+   * @param heads the triangles: one, or one at each end
    */
-  record Shape(Geometry shaft, Geometry head, Geometry area) {}
+  record Shape(Geometry shaft, List<Geometry> heads) {}
 
   /**
    * The best arrow along {@code way}, clear of {@code taken}; empty where the point hardly moves.
    *
    * @param way the places of the point on paper, evenly spaced in time
+   * @param bothWays true for a head at both ends
+   * @param page where the arrow must stay
    */
-  List<Shape> along(List<Coordinate> way, Geometry taken) {
+  Optional<Shape> along(List<Coordinate> way, boolean bothWays, Covered taken, Envelope page) {
     Coordinate first = way.get(0);
     Coordinate last = way.get(way.size() - 1);
     if (first.distance(last) < STILL) {
-      return List.of();
+      return Optional.empty();
     }
-    Geometry near = Hulls.widened(taken, shaft);
     Coordinate[] curve = {first, control(way), last};
-    Shape best = shape(part(curve, 0), 0);
+    List<Coordinate> best = shifted(part(curve, 0), 0);
     double least = Double.MAX_VALUE;
     for (double left : LEFT_OUT) {
+      Coordinate[] part = part(curve, left);
       for (double shift : SHIFTS) {
         double cost = .55 * Math.abs(shift) + SHORTER * left;
         if (cost >= least) {
           continue;
         }
-        Shape shape = shape(part(curve, left), shift);
-        cost += COVERING * Hulls.both(shape.area(), near).getArea();
+        List<Coordinate> points = shifted(part, shift);
+        cost += COVERING * covering(points, taken) + OUTSIDE * outside(points, page);
         if (cost < least - 1e-9) {
           least = cost;
-          best = shape;
+          best = points;
         }
       }
     }
-    return List.of(best);
+    return Optional.of(headed(best, bothWays));
+  }
+
+  /** About how much of the drawing an arrow and the white beside it would cover, mm2. */
+  private double covering(List<Coordinate> points, Covered taken) {
+    double hit = 0;
+    for (int i = 0; i + 1 < points.size(); i++) {
+      Coordinate a = points.get(i);
+      Coordinate b = points.get(i + 1);
+      double length = a.distance(b);
+      double half = points.get(points.size() - 1).distance(b) < headLength ? headWidth / 2 : shaft;
+      double nx = -(b.y - a.y) / length * half;
+      double ny = (b.x - a.x) / length * half;
+      int covered =
+          (taken.at(b.x, b.y) ? 1 : 0)
+              + (taken.at(b.x + nx, b.y + ny) ? 1 : 0)
+              + (taken.at(b.x - nx, b.y - ny) ? 1 : 0);
+      hit += covered * length * 2 * half / 3;
+    }
+    return hit;
+  }
+
+  private static long outside(List<Coordinate> points, Envelope page) {
+    return points.stream().filter(point -> !page.contains(point)).count();
   }
 
   /** The middle control point of the least-squares curve with both ends fixed. */
@@ -124,7 +154,7 @@ final class MovementArrow {
     return lengthened(a, control, b);
   }
 
-  private Shape shape(Coordinate[] curve, double shift) {
+  private static List<Coordinate> shifted(Coordinate[] curve, double shift) {
     List<Coordinate> points = new ArrayList<>();
     double length = curve[0].distance(curve[2]);
     double nx = -(curve[2].y - curve[0].y) / length * shift;
@@ -133,7 +163,7 @@ final class MovementArrow {
       Coordinate p = at(curve, i / (double) STEPS);
       points.add(new Coordinate(p.x + nx, p.y + ny));
     }
-    return headed(points);
+    return points;
   }
 
   private static Coordinate at(Coordinate[] c, double t) {
@@ -144,9 +174,20 @@ final class MovementArrow {
   }
 
   /** The last stretch of the curve becomes the head, which points along it. */
-  private Shape headed(List<Coordinate> points) {
-    Coordinate tip = points.get(points.size() - 1);
+  private Shape headed(List<Coordinate> points, boolean bothWays) {
     List<Coordinate> line = new ArrayList<>(points);
+    List<Geometry> heads = new ArrayList<>();
+    heads.add(head(line));
+    if (bothWays) {
+      Collections.reverse(line);
+      heads.add(head(line));
+    }
+    return new Shape(Hulls.line(line.toArray(new Coordinate[0])), heads);
+  }
+
+  /** Takes the head off the end of a line. */
+  private Geometry head(List<Coordinate> line) {
+    Coordinate tip = line.get(line.size() - 1);
     while (line.size() > 2 && line.get(line.size() - 1).distance(tip) < headLength) {
       line.remove(line.size() - 1);
     }
@@ -156,24 +197,24 @@ final class MovementArrow {
     double uy = (tip.y - from.y) / far;
     Coordinate base = new Coordinate(tip.x - ux * headLength, tip.y - uy * headLength);
     double half = headWidth / 2;
-    Geometry head =
-        Hulls.hull(
-            List.of(
-                tip,
-                new Coordinate(base.x - uy * half, base.y + ux * half),
-                new Coordinate(base.x + uy * half, base.y - ux * half)));
     line.add(new Coordinate(base.x + ux * .3, base.y + uy * .3));
-    Geometry shaftLine = Hulls.line(line.toArray(new Coordinate[0]));
-    return new Shape(shaftLine, head, Hulls.union(Hulls.widened(shaftLine, shaft / 2), head));
+    return Hulls.hull(
+        List.of(
+            tip,
+            new Coordinate(base.x - uy * half, base.y + ux * half),
+            new Coordinate(base.x + uy * half, base.y - ux * half)));
   }
 
   /** The arrow in ink, with white left free round it. */
   List<Paint> painted(Shape arrow, Style style, Weights weights) {
     double casing = 2 * weights.halo() + .2;
-    return List.of(
-        Paint.Line.solid(arrow.shaft(), Style.PAPER, shaft + casing),
-        Paint.Line.solid(arrow.head().getBoundary(), Style.PAPER, casing),
-        Paint.Line.solid(arrow.shaft(), style.mark(), shaft),
-        new Paint.Area(arrow.head(), style.mark()));
+    List<Paint> paints = new ArrayList<>();
+    paints.add(Paint.Line.solid(arrow.shaft(), Style.PAPER, shaft + casing));
+    arrow
+        .heads()
+        .forEach(head -> paints.add(Paint.Line.solid(head.getBoundary(), Style.PAPER, casing)));
+    paints.add(Paint.Line.solid(arrow.shaft(), style.mark(), shaft));
+    arrow.heads().forEach(head -> paints.add(new Paint.Area(head, style.mark())));
+    return paints;
   }
 }

@@ -15,11 +15,19 @@ sealed interface Paint {
   /** The same elsewhere. */
   Paint moved(AffineTransformation by);
 
-  /** A painted area. */
-  record Area(Geometry shape, String colour) implements Paint {
+  /**
+   * A painted area.
+   *
+   * @param lined true where a line is drawn along its edge, so that the edge itself is not seen
+   */
+  record Area(Geometry shape, String colour, boolean lined) implements Paint {
+    Area(Geometry shape, String colour) {
+      this(shape, colour, false);
+    }
+
     @Override
     public Paint moved(AffineTransformation by) {
-      return new Area(by.transform(shape), colour);
+      return new Area(by.transform(shape), colour, lined);
     }
   }
 
@@ -39,6 +47,11 @@ sealed interface Paint {
     @Override
     public Paint moved(AffineTransformation by) {
       return new Line(by.transform(shape), colour, width, round, dash);
+    }
+
+    /** The same pen along other lines. */
+    Line along(Geometry other) {
+      return new Line(other, colour, width, round, dash);
     }
 
     static Line solid(Geometry shape, String colour, double width) {

@@ -1,7 +1,10 @@
 package goniograph.figure;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
@@ -21,6 +24,9 @@ final class Painter {
   private final Weights weights;
   private final List<Part> parts;
   private final List<Outline> outlines = new ArrayList<>();
+  private final List<Cutter> areas = new ArrayList<>();
+  private final Map<Geometry, Geometry> bands = new IdentityHashMap<>();
+  private final Map<Geometry, Cutter> cutters = new IdentityHashMap<>();
 
   /**
    * @param parts farthest first
@@ -30,54 +36,97 @@ final class Painter {
     this.weights = weights;
     this.parts = List.copyOf(parts);
     Welds welds = new Welds(parts, weights);
-    parts.forEach(part -> outlines.add(welds.outline(part)));
+    for (Part part : parts) {
+      outlines.add(welds.outline(part));
+      areas.add(new Cutter(part.outline()));
+    }
   }
 
   List<Paint> painted() {
-    List<Paint> areas = new ArrayList<>();
-    List<Paint> lines = new ArrayList<>();
-    List<Geometry> hidden = hidden();
+    List<Paint> painted = new ArrayList<>();
+    List<Paint.Line> lines = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
-      areas(i, hidden.get(i), areas);
-      lines(i, hidden.get(i), lines);
+      areas(i, painted);
+      lines(i, lines);
     }
-    areas.addAll(lines);
-    areas.removeIf(paint -> paint.shape().isEmpty());
-    return areas;
+    painted.addAll(together(lines));
+    painted.removeIf(paint -> paint.shape().isEmpty());
+    return painted;
   }
 
-  /** For each part, what nearer ones hide of it. */
-  private List<Geometry> hidden() {
-    List<Geometry> hidden = new ArrayList<>();
-    for (int i = 0; i < parts.size(); i++) {
-      List<Geometry> nearer = new ArrayList<>();
-      for (int j = i + 1; j < parts.size(); j++) {
-        if (reaches(j).intersects(parts.get(i).outline().getEnvelopeInternal())) {
-          nearer.add(parts.get(j).outline());
-          nearer.add(band(j, parts.get(i)));
-        }
+  /** Lines of one pen as one: no line crosses another, so their order does not matter. */
+  private static List<Paint> together(List<Paint.Line> lines) {
+    Map<Paint.Line, List<Geometry>> pens = new LinkedHashMap<>();
+    for (Paint.Line line : lines) {
+      Paint.Line pen = line.along(Hulls.PAPER.createLineString());
+      pens.computeIfAbsent(pen, p -> new ArrayList<>()).add(line.shape());
+    }
+    List<Paint> all = new ArrayList<>();
+    pens.forEach((pen, shapes) -> all.add(pen.along(Lines.all(shapes))));
+    return all;
+  }
+
+  /** What is seen of a line that lies behind everything. */
+  Geometry behind(Geometry line, double least) {
+    Geometry seen = line;
+    for (int j = 0; j < parts.size(); j++) {
+      seen = cutter(band(j, outlines.get(j).edge())).outside(areas.get(j).outside(seen));
+    }
+    return Lines.pieces(seen, least);
+  }
+
+  /** The parts nearer than part {@code i} that may hide something of a shape. */
+  private List<Integer> nearer(int i, Geometry shape) {
+    List<Integer> nearer = new ArrayList<>();
+    for (int j = i + 1; j < parts.size(); j++) {
+      Envelope reach = new Envelope(parts.get(j).outline().getEnvelopeInternal());
+      reach.expandBy(2);
+      if (reach.intersects(shape.getEnvelopeInternal())) {
+        nearer.add(j);
       }
-      hidden.add(Hulls.union(nearer));
     }
-    return hidden;
+    return nearer;
   }
 
-  private Envelope reaches(int i) {
-    Envelope box = new Envelope(parts.get(i).outline().getEnvelopeInternal());
-    box.expandBy(2);
-    return box;
+  /** The strip round part {@code j} on which part {@code i} is not drawn. */
+  private Geometry band(int j, int i) {
+    Part part = parts.get(j);
+    Outline outline = outlines.get(j);
+    boolean flows =
+        outline.neighbours().contains(parts.get(i).id()) || part.sameSupport(parts.get(i));
+    return band(j, flows ? outline.halo() : outline.edge());
   }
 
-  /** The strip round a part on which {@code other} is not drawn. */
-  private Geometry band(int i, Part other) {
-    Part part = parts.get(i);
-    Outline outline = outlines.get(i);
-    boolean flows = outline.neighbours().contains(other.id()) || part.sameSupport(other);
-    Geometry line = flows ? outline.halo() : outline.edge();
-    return Hulls.band(line, weights.outline(part.role()) / 2 + weights.halo());
+  private Geometry band(int j, Geometry line) {
+    double width = weights.outline(parts.get(j).role()) / 2 + weights.halo();
+    return bands.computeIfAbsent(line, lines -> Hulls.band(lines, width));
   }
 
-  private void areas(int i, Geometry hidden, List<Paint> paints) {
+  private Cutter cutter(Geometry area) {
+    return cutters.computeIfAbsent(area, Cutter::new);
+  }
+
+  /** The pieces of a part's lines that are seen. */
+  private Geometry seen(int i, Geometry lines, double least) {
+    Geometry seen = lines;
+    for (int j : nearer(i, lines)) {
+      seen = cutter(band(j, i)).outside(areas.get(j).outside(seen));
+    }
+    return Lines.pieces(seen, least);
+  }
+
+  /** What is seen of an area of a part. */
+  private Geometry seen(int i, Geometry area) {
+    List<Geometry> hidden = new ArrayList<>();
+    for (int j : nearer(i, area)) {
+      hidden.add(parts.get(j).outline());
+      hidden.add(band(j, i));
+    }
+    Geometry seen = hidden.isEmpty() ? area : Hulls.minus(area, Hulls.union(hidden));
+    return Hulls.opened(seen, SPECK);
+  }
+
+  private void areas(int i, List<Paint> paints) {
     Part part = parts.get(i);
     if (style == Style.COLOUR) {
       double width = weights.outline(part.role()) + 2 * weights.halo();
@@ -86,26 +135,25 @@ final class Painter {
     for (Part.Region region : part.regions()) {
       String colour = style.fill(region.tone(), part.role());
       if (style == Style.COLOUR) {
-        paints.add(new Paint.Area(region.area(), colour));
+        paints.add(new Paint.Area(region.area(), colour, region.tone() != Tone.HAIR));
       } else if (!colour.equals(Style.PAPER)) {
-        paints.add(new Paint.Area(Hulls.opened(Hulls.minus(region.area(), hidden), SPECK), colour));
+        paints.add(new Paint.Area(seen(i, region.area()), colour));
       }
     }
   }
 
-  private void lines(int i, Geometry hidden, List<Paint> paints) {
+  private void lines(int i, List<Paint.Line> paints) {
     Part part = parts.get(i);
     String colour = style.line(part.role());
     if (part.role() == Role.MOVING && style.hatched() && part.id().kind() != Kind.HEAD) {
-      Geometry inside = Hulls.widened(part.outline(), -.1);
-      Geometry hatch = Hatch.of(Hulls.minus(inside, hidden), weights.pitch());
-      paints.add(Paint.Line.cut(Lines.pieces(hatch, 2 * weights.halo()), colour, weights.hatch()));
+      Geometry hatch = seen(i, Hatch.of(part.outline(), weights.pitch()), 2 * weights.halo());
+      paints.add(Paint.Line.cut(hatch, colour, weights.hatch()));
     }
     for (Geometry inner : part.inner()) {
-      paints.add(
-          Paint.Line.solid(seen(inner, hidden, innerCrumb(part.role())), colour, weights.inner()));
+      double least = innerCrumb(part.role());
+      paints.add(Paint.Line.solid(seen(i, inner, least), colour, weights.inner()));
     }
-    Geometry edge = seen(outlines.get(i).edge(), hidden, crumb(part.role()));
+    Geometry edge = seen(i, outlines.get(i).edge(), crumb(part.role()));
     paints.add(Paint.Line.solid(edge, colour, weights.outline(part.role())));
   }
 
@@ -119,9 +167,5 @@ final class Painter {
 
   private static double innerCrumb(Role role) {
     return role == Role.SUPPORT ? 3 * CRUMB : .5;
-  }
-
-  private static Geometry seen(Geometry lines, Geometry hidden, double least) {
-    return Lines.pieces(Hulls.minus(lines, hidden), least);
   }
 }

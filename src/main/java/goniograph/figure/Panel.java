@@ -9,18 +9,18 @@ public final class Panel {
   private final double width;
   private final double height;
   private final double floor;
-  private final List<Paint> paints;
+  private final List<Layer> layers;
 
-  Panel(int number, String moment, double width, double height, double floor, List<Paint> paints) {
+  Panel(int number, String moment, double width, double height, double floor, List<Layer> layers) {
     this.number = number;
     this.moment = moment;
     this.width = width;
     this.height = height;
     this.floor = floor;
-    this.paints = List.copyOf(paints);
+    this.layers = List.copyOf(layers);
   }
 
-  /** Its place in the sequence, from 1. */
+  /** Its place in the sequence, from 1; 0 for the wrong way, which is none. */
   public int number() {
     return number;
   }
@@ -40,13 +40,20 @@ public final class Panel {
     return height;
   }
 
-  /** How far below the top edge the floor is, straight under the body, mm. */
+  /**
+   * How far below the top edge the floor is, straight under the body, mm; the lower edge where the
+   * floor is not shown.
+   */
   public double floor() {
     return floor;
   }
 
+  List<Layer> layers() {
+    return layers;
+  }
+
   List<Paint> paints() {
-    return paints;
+    return layers.stream().flatMap(layer -> layer.paints().stream()).toList();
   }
 
   /**
@@ -58,7 +65,7 @@ public final class Panel {
    */
   public String svg(String idPrefix, String title, String description) {
     SvgWriter svg = new SvgWriter(idPrefix, title, description, width, height);
-    svg.panel(number, 0, 0, width, height, paints);
+    svg.panel(number, 0, 0, width, height, paints());
     return svg.finished();
   }
 }

@@ -13,17 +13,32 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
  */
 final class PathData {
   /** Corners nearer than this to the line between their neighbours are left out, in mm. */
-  private static final double TOLERANCE = .025;
+  private static final double TOLERANCE = .03;
 
+  private static final double COARSE = .05;
+
+  private final double tolerance;
+  private final boolean curved;
   private final StringBuilder out = new StringBuilder();
   private long x;
   private long y;
   private char command = ' ';
 
-  private PathData() {}
+  private PathData(double tolerance, boolean curved) {
+    this.tolerance = tolerance;
+    this.curved = curved;
+  }
 
+  /** A line or an area whose edge is seen. */
   static String of(Geometry shape) {
-    PathData path = new PathData();
+    PathData path = new PathData(TOLERANCE, true);
+    path.add(shape);
+    return path.out.toString();
+  }
+
+  /** The same in straight steps, for what lies under a line or is white on white. */
+  static String coarse(Geometry shape) {
+    PathData path = new PathData(COARSE, false);
     path.add(shape);
     return path.out.toString();
   }
@@ -44,10 +59,10 @@ final class PathData {
 
   private void line(LineString line) {
     Geometry open = Hulls.line(line.getCoordinates());
-    Bends bends = new Bends(DouglasPeuckerSimplifier.simplify(open, TOLERANCE).getCoordinates());
+    Bends bends = new Bends(DouglasPeuckerSimplifier.simplify(open, tolerance).getCoordinates());
     move(bends.point(0));
     for (int i = 0; i + 1 < bends.count(); i++) {
-      if (bends.straight(i)) {
+      if (!curved || bends.straight(i)) {
         boolean closes = bends.closed() && i + 2 == bends.count();
         step(bends.point(i + 1), closes);
       } else {

@@ -15,14 +15,8 @@ import org.locationtech.jts.geom.Coordinate;
 record Projection(Vec toViewer, Vec right, Vec up, double scale) {
 
   static Projection of(Camera camera, double scale) {
-    double yaw = Math.toRadians(camera.yaw());
-    double elevation = Math.toRadians(camera.elevation());
-    Vec toViewer =
-        new Vec(
-            Math.sin(yaw) * Math.cos(elevation),
-            Math.sin(elevation),
-            Math.cos(yaw) * Math.cos(elevation));
-    Vec right = new Vec(Math.cos(yaw), 0, -Math.sin(yaw));
+    Vec toViewer = camera.toViewer();
+    Vec right = camera.right();
     return new Projection(toViewer, right, toViewer.cross(right), scale);
   }
 

@@ -10,5 +10,7 @@ import java.util.Optional;
  * @param side its side where it has one
  * @param moment the key frame
  * @param seen how squarely the angle's plane is seen, 0 to 1; drawn from .35
+ * @param better the word of the view that shows it most squarely
  */
-public record Refusal(String joint, Optional<Side> side, String moment, double seen) {}
+public record Refusal(
+    String joint, Optional<Side> side, String moment, double seen, String better) {}

@@ -34,9 +34,9 @@ final class StartOutline {
   /**
    * The lines of the outline, or nothing where too little of it is seen.
    *
-   * @param body all that is inked of the body now
+   * @param body the parts of the body now
    */
-  Geometry lines(Skeleton start, Skeleton now, Geometry body) {
+  Geometry lines(Skeleton start, Skeleton now, List<Part> body) {
     List<Geometry> moving = new ArrayList<>();
     for (Part part : parts.body(start)) {
       if (moves(part, start, now)) {
@@ -44,8 +44,11 @@ final class StartOutline {
       }
     }
     Geometry whole = Hulls.union(moving).getBoundary();
-    Geometry seen =
-        Lines.pieces(Hulls.minus(whole, Hulls.widened(body, CLEAR + weights.near() / 2)), CRUMB);
+    Geometry seen = whole;
+    for (Part part : body) {
+      seen = new Cutter(Hulls.widened(part.outline(), CLEAR + weights.near() / 2)).outside(seen);
+    }
+    seen = Lines.pieces(seen, CRUMB);
     return seen.getLength() >= SEEN * whole.getLength() ? seen : Hulls.PAPER.createLineString();
   }
 

@@ -38,6 +38,15 @@ record Step(Moment key, Optional<Moment> before, List<Moment> way, boolean marke
     return List.of(new Step(last, Optional.of(keys.get(0)), scene.motion(), true));
   }
 
+  /** How it is not to be done. */
+  static Step wrong(Moment moment) {
+    return new Step(moment, Optional.empty(), List.of(), false);
+  }
+
+  boolean wrong() {
+    return key.name().equals("wrong");
+  }
+
   /** Where a key frame stands among the moments of the motion: by its name, else by its share. */
   private static int place(Scene scene, int key) {
     String name = scene.keys().get(key).name();

@@ -8,6 +8,11 @@ import java.util.stream.Collectors;
  * presentation attributes, hex colours, no style sheet, no text, no reference to the outside.
  */
 final class SvgWriter {
+  /** What most paths have in common. */
+  private static final String PENS =
+      " fill=\"none\" fill-rule=\"evenodd\" stroke-linecap=\"round\""
+          + " stroke-linejoin=\"round\">\n";
+
   private final StringBuilder out = new StringBuilder();
   private final String prefix;
 
@@ -42,14 +47,14 @@ final class SvgWriter {
     if (x != 0 || y != 0) {
       out.append(" transform=\"translate(" + PathData.number(x) + " " + PathData.number(y) + ")\"");
     }
-    out.append(" clip-path=\"url(#" + clip + ")\" fill=\"none\" stroke-linejoin=\"round\">\n");
+    out.append(" clip-path=\"url(#" + clip + ")\"" + PENS);
     paints.forEach(this::paint);
     out.append("</g>\n");
   }
 
   /** Paints over everything, not clipped. */
   void free(List<Paint> paints) {
-    out.append("<g fill=\"none\" stroke-linejoin=\"round\">\n");
+    out.append("<g" + PENS);
     paints.forEach(this::paint);
     out.append("</g>\n");
   }
@@ -60,14 +65,15 @@ final class SvgWriter {
 
   private void paint(Paint paint) {
     if (paint instanceof Paint.Area area) {
-      out.append("<path fill=\"" + area.colour() + "\" fill-rule=\"evenodd\"");
-      path(PathData.of(area.shape()));
+      out.append("<path fill=\"" + area.colour() + "\"");
+      path(area.lined() ? PathData.coarse(area.shape()) : PathData.of(area.shape()));
     } else if (paint instanceof Paint.Line line) {
       out.append("<path stroke=\"" + line.colour() + "\"");
       out.append(" stroke-width=\"" + PathData.number(line.width()) + "\"");
-      out.append(line.round() ? " stroke-linecap=\"round\"" : "");
+      out.append(line.round() ? "" : " stroke-linecap=\"butt\"");
       out.append(line.dash().isEmpty() ? "" : " stroke-dasharray=\"" + dash(line.dash()) + "\"");
-      path(PathData.of(line.shape()));
+      boolean white = line.colour().equals(Style.PAPER);
+      path(white ? PathData.coarse(line.shape()) : PathData.of(line.shape()));
     } else if (paint instanceof Paint.Word word) {
       word(word);
     }

@@ -32,8 +32,9 @@ final class Welds {
     Geometry edge = part.outline().getBoundary();
     List<Joint> joints = joints(part);
     for (Joint joint : joints) {
-      Geometry inside = Hulls.widened(joint.other.outline(), -ALONG);
-      edge = Hulls.minus(edge, Hulls.both(inside, joint.disc()));
+      if (joint.radius > 0) {
+        edge = Cutter.outsideAll(edge, List.of(joint.inside(), joint.around(joint.radius)));
+      }
     }
     return new Outline(edge, halo(part, edge, joints), neighbours(joints));
   }
@@ -43,17 +44,20 @@ final class Welds {
   private Geometry halo(Part part, Geometry edge, List<Joint> joints) {
     Geometry halo = edge;
     for (Joint joint : joints) {
-      Geometry near = Hulls.widened(joint.other.outline(), weights.halo() + weights.near());
-      Geometry around = Hulls.circle(joint.at, Math.max(joint.radius, joint.calm) + weights.near());
-      halo = Hulls.minus(halo, Hulls.both(near, around));
+      Cutter near = grown(joint.other, weights.halo() + weights.near());
+      double radius = Math.max(joint.radius, joint.calm) + weights.near();
+      halo = Cutter.outsideAll(halo, List.of(near, joint.around(radius)));
     }
     for (Part other : parts) {
       if (other != part && part.sameSupport(other)) {
-        halo =
-            Hulls.minus(halo, Hulls.widened(other.outline(), weights.halo() + weights.support()));
+        halo = grown(other, weights.halo() + weights.support()).outside(halo);
       }
     }
     return halo;
+  }
+
+  private static Cutter grown(Part part, double mm) {
+    return new Cutter(Hulls.widened(part.outline(), mm));
   }
 
   private static Set<Part.Id> neighbours(List<Joint> joints) {
@@ -61,8 +65,13 @@ final class Welds {
   }
 
   private record Joint(Part other, Coordinate at, double radius, double calm) {
-    Geometry disc() {
-      return radius > 0 ? Hulls.circle(at, radius) : Hulls.PAPER.createPolygon();
+    Cutter around(double mm) {
+      return new Cutter(Hulls.circle(at, mm));
+    }
+
+    /** The other part, but for what runs along its edge. */
+    Cutter inside() {
+      return new Cutter(Hulls.widened(other.outline(), -ALONG));
     }
   }
 

@@ -2,6 +2,7 @@ package goniograph.finding;
 
 import goniograph.source.Span;
 import java.util.Comparator;
+import java.util.List;
 
 /**
  * One thing found in a library.
@@ -16,7 +17,9 @@ import java.util.Comparator;
  * @param because the property or second place that made the rule fire, or ""
  * @param mend how to mend it, with an allowed example
  * @param mendGrade how far the mend may be trusted
+ * @param edits what the mend changes; empty where it is only shown
  * @param source citation of the rule, or "" for a rule of the house
+ * @param accepted true where someone lets it stand, with a reason and a last day
  */
 public record Finding(
     String rule,
@@ -29,7 +32,12 @@ public record Finding(
     String because,
     String mend,
     MendGrade mendGrade,
-    String source) {
+    List<Edit> edits,
+    String source,
+    boolean accepted) {
+  public Finding {
+    edits = List.copyOf(edits);
+  }
 
   /** Report order: file, place, rule, then words: the same library gives the same order. */
   public static final Comparator<Finding> ORDER =
@@ -57,34 +65,54 @@ public record Finding(
 
   private static Finding of(
       String rule, Level level, Span at, String what, String why, String mend) {
-    return new Finding(rule, level, "", "", at, what, why, "", mend, MendGrade.SHOW, "");
+    return new Finding(
+        rule, level, "", "", at, what, why, "", mend, MendGrade.SHOW, List.of(), "", false);
   }
 
   /** The same finding in other words. */
   public Finding withWhat(String words) {
     return new Finding(
-        rule, level, entry, language, at, words, why, because, mend, mendGrade, source);
+        rule, level, entry, language, at, words, why, because, mend, mendGrade, edits, source,
+        accepted);
   }
 
   /** The same finding, about this entry. */
   public Finding withEntry(String id) {
-    return new Finding(rule, level, id, language, at, what, why, because, mend, mendGrade, source);
+    return new Finding(
+        rule, level, id, language, at, what, why, because, mend, mendGrade, edits, source,
+        accepted);
   }
 
   /** The same finding, about this language version. */
   public Finding withLanguage(String tag) {
-    return new Finding(rule, level, entry, tag, at, what, why, because, mend, mendGrade, source);
+    return new Finding(
+        rule, level, entry, tag, at, what, why, because, mend, mendGrade, edits, source, accepted);
   }
 
   /** The same finding, with the property that made it fire. */
   public Finding withBecause(String reason) {
     return new Finding(
-        rule, level, entry, language, at, what, why, reason, mend, mendGrade, source);
+        rule, level, entry, language, at, what, why, reason, mend, mendGrade, edits, source,
+        accepted);
   }
 
   /** The same finding, with its citation. */
   public Finding withSource(String citation) {
     return new Finding(
-        rule, level, entry, language, at, what, why, because, mend, mendGrade, citation);
+        rule, level, entry, language, at, what, why, because, mend, mendGrade, edits, citation,
+        accepted);
+  }
+
+  /** The same finding, with what its mend changes in the files. */
+  public Finding withMend(MendGrade grade, List<Edit> changes) {
+    return new Finding(
+        rule, level, entry, language, at, what, why, because, mend, grade, changes, source,
+        accepted);
+  }
+
+  /** The same finding, let stand. */
+  public Finding asAccepted() {
+    return new Finding(
+        rule, level, entry, language, at, what, why, because, mend, mendGrade, edits, source, true);
   }
 }

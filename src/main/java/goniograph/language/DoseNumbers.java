@@ -35,6 +35,7 @@ public final class DoseNumbers {
    *
    * @param from its first character in the text
    * @param to behind its last character; a range is found as a whole, a noun is not part of it
+   * @param end behind the noun that it stands beside; where none does, {@code to}
    * @param value the number
    * @param upTo the upper end of a range
    * @param cue what gave it away
@@ -42,13 +43,20 @@ public final class DoseNumbers {
    *     percent}, {@code other}, or "" where nothing says
    */
   public record Found(
-      int from, int to, BigDecimal value, Optional<BigDecimal> upTo, Cue cue, String counts) {}
+      int from,
+      int to,
+      int end,
+      BigDecimal value,
+      Optional<BigDecimal> upTo,
+      Cue cue,
+      String counts) {}
 
   /** A number or range among the tokens, from one to before another. */
   private record Amount(
       int first, int next, BigDecimal value, Optional<BigDecimal> upTo, boolean digits) {}
 
-  private record Clue(Cue cue, String counts) {}
+  /** What gives a number away, and how many tokens that and the number reach. */
+  private record Clue(Cue cue, String counts, int next) {}
 
   private final NumberWords numbers;
   private final SortedMap<String, WordFinder> nouns;
@@ -66,12 +74,12 @@ public final class DoseNumbers {
     nouns = finders(words, "noun.");
     leads = finders(words, "lead.");
     wholes = finders(words, "whole.");
-    fillers = WordFinder.of(words, words.list("filler"));
-    ranges = WordFinder.of(words, words.list("range"));
-    times = WordFinder.of(words, words.list("times"));
-    labels = WordFinder.of(words, words.list("label"));
-    scales = WordFinder.of(words, words.list("scale"));
-    silent = WordFinder.of(words, words.list("silent"));
+    fillers = words.finder("filler");
+    ranges = words.finder("range");
+    times = words.finder("times");
+    labels = words.finder("label");
+    scales = words.finder("scale");
+    silent = words.finder("silent");
   }
 
   /** A finder with the words of a language. */
@@ -110,13 +118,20 @@ public final class DoseNumbers {
     int dot = key.indexOf('.');
     BigDecimal value = new BigDecimal(key.substring(0, dot));
     return new Found(
-        first.from(), last.to(), value, Optional.empty(), Cue.WHOLE, key.substring(dot + 1));
+        first.from(),
+        last.to(),
+        last.to(),
+        value,
+        Optional.empty(),
+        Cue.WHOLE,
+        key.substring(dot + 1));
   }
 
   private static Found found(List<Token> tokens, Amount amount, Clue clue) {
     return new Found(
         tokens.get(amount.first()).from(),
         tokens.get(amount.next() - 1).to(),
+        tokens.get(clue.next() - 1).to(),
         amount.value(),
         amount.upTo(),
         clue.cue(),
@@ -170,16 +185,16 @@ public final class DoseNumbers {
     return noun(tokens, number.next())
         .or(() -> multiplied(tokens, number))
         .or(() -> lead(tokens, number))
-        .or(() -> number.upTo().map(high -> new Clue(Cue.RANGE, "")));
+        .or(() -> number.upTo().map(high -> new Clue(Cue.RANGE, "", number.next())));
   }
 
   private Optional<Clue> noun(List<Token> tokens, int next) {
     int at = next < tokens.size() && tokens.get(next).folded().equals("-") ? next + 1 : next;
     for (int fillersLeft = MOST_FILLERS; ; fillersLeft--) {
-      Optional<String> noun = key(nouns, tokens, at);
+      Optional<Clue> noun = noun(tokens, at, nouns);
       int filler = fillers.length(tokens, at);
       if (noun.isPresent() || filler == 0 || fillersLeft == 0) {
-        return noun.map(counts -> new Clue(Cue.NOUN, counts));
+        return noun;
       }
       at += filler;
     }
@@ -188,7 +203,7 @@ public final class DoseNumbers {
   private Optional<Clue> multiplied(List<Token> tokens, Amount number) {
     boolean before = number.first() > 0 && times.length(tokens, number.first() - 1) > 0;
     return before || times.length(tokens, number.next()) > 0
-        ? Optional.of(new Clue(Cue.TIMES, ""))
+        ? Optional.of(new Clue(Cue.TIMES, "", number.next()))
         : Optional.empty();
   }
 
@@ -199,18 +214,18 @@ public final class DoseNumbers {
       for (Map.Entry<String, WordFinder> lead : leads.entrySet()) {
         boolean whole = lead.getValue().length(before, 0) == length;
         if (whole && (number.digits() || length > 1)) {
-          return Optional.of(new Clue(Cue.LEAD, lead.getKey()));
+          return Optional.of(new Clue(Cue.LEAD, lead.getKey(), number.next()));
         }
       }
     }
     return Optional.empty();
   }
 
-  private static Optional<String> key(
-      SortedMap<String, WordFinder> finders, List<Token> tokens, int at) {
-    return finders.entrySet().stream()
+  private static Optional<Clue> noun(
+      List<Token> tokens, int at, SortedMap<String, WordFinder> nouns) {
+    return nouns.entrySet().stream()
         .filter(entry -> entry.getValue().length(tokens, at) > 0)
-        .map(Map.Entry::getKey)
+        .map(e -> new Clue(Cue.NOUN, e.getKey(), at + e.getValue().length(tokens, at)))
         .findFirst();
   }
 

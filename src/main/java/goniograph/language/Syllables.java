@@ -8,6 +8,8 @@ import java.util.regex.Pattern;
 /**
  * Counts the syllables of an English word by its spelling: groups of vowels, less the silent ones,
  * more those that are two. Right for most plain words; common ones that break the rules are listed.
+ * Its weakness: English spelling does not say where an e is silent or where two vowels part, so
+ * names, compounds and learned words are often one off. A dictionary of sounds would do better.
  */
 final class Syllables {
   private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");

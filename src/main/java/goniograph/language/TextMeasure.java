@@ -4,21 +4,21 @@ import com.ibm.icu.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 
 /**
  * What a text measures. Sentences and words are those of Unicode's text segmentation by ICU; a word
- * has a letter or a digit in it. Syllables are counted in English only, and only there do the
- * formulas hold: in other languages they give nothing.
+ * has a letter or a digit in it. Syllables are counted in English only; where they are not they are
+ * 0, and a formula that needs them gives nothing. They are counted by spelling, with the weakness
+ * that {@link Syllables} names.
  *
+ * @param language the language
  * @param sentences the sentences, in order
- * @param words words in all
- * @param syllables syllables in all; 0 where they are not counted
- * @param polysyllables words of three or more syllables; 0 where they are not counted
- * @param english whether the formulas hold
+ * @param counts the counts of the whole
  */
-public record TextMeasure(
-    List<Sentence> sentences, int words, int syllables, int polysyllables, boolean english) {
+public record TextMeasure(Language language, List<Sentence> sentences, ReadingCounts counts) {
   private static final int POLYSYLLABLE = 3;
+  private static final int LONG_WORD = 6;
 
   /**
    * One sentence.
@@ -36,24 +36,47 @@ public record TextMeasure(
 
   /** Measures pieces of text; each piece ends a sentence, with a full stop or without. */
   public static TextMeasure of(Language language, List<String> pieces) {
-    boolean english = language.locale().getLanguage().equals("en");
     List<Sentence> sentences = new ArrayList<>();
     List<String> words = new ArrayList<>();
     for (int piece = 0; piece < pieces.size(); piece++) {
       measure(language, piece, pieces.get(piece), sentences, words);
     }
-    List<Integer> syllables = english ? words.stream().map(Syllables::of).toList() : List.of();
-    return new TextMeasure(
-        sentences,
+    return new TextMeasure(language, sentences, counts(language, sentences.size(), words));
+  }
+
+  private static ReadingCounts counts(Language language, int sentences, List<String> words) {
+    List<Integer> syllables =
+        english(language) ? words.stream().map(Syllables::of).toList() : List.of();
+    List<Integer> letters = words.stream().map(TextMeasure::letters).toList();
+    return new ReadingCounts(
         words.size(),
-        syllables.stream().mapToInt(n -> n).sum(),
-        (int) syllables.stream().filter(n -> n >= POLYSYLLABLE).count(),
-        english);
+        sentences,
+        sum(syllables),
+        number(syllables, n -> n >= POLYSYLLABLE),
+        number(syllables, n -> n == 1),
+        number(letters, n -> n > LONG_WORD),
+        sum(letters));
+  }
+
+  private static boolean english(Language language) {
+    return language.locale().getLanguage().equals("en");
+  }
+
+  private static int letters(String word) {
+    return (int) word.codePoints().filter(Character::isLetterOrDigit).count();
+  }
+
+  private static int sum(List<Integer> numbers) {
+    return numbers.stream().mapToInt(n -> n).sum();
+  }
+
+  private static int number(List<Integer> numbers, IntPredicate which) {
+    return (int) numbers.stream().mapToInt(n -> n).filter(which).count();
   }
 
   /** Mean words a sentence; 0 for no text. */
   public double meanSentence() {
-    return sentences.isEmpty() ? 0 : (double) words / sentences.size();
+    return counts.wordsPerSentence();
   }
 
   /** Words of the longest sentence. */
@@ -61,46 +84,28 @@ public record TextMeasure(
     return sentences.stream().mapToInt(Sentence::words).max().orElse(0);
   }
 
-  /** Flesch reading ease, of English. */
-  public OptionalDouble readingEase() {
-    return scored()
-        ? OptionalDouble.of(Readability.fleschReadingEase(words, sentences.size(), syllables))
+  /** The result of a formula; nothing without words or where its syllables are not counted. */
+  public OptionalDouble score(Readability formula) {
+    boolean countable = !formula.needsSyllables() || english(language);
+    return countable && counts.words() > 0
+        ? OptionalDouble.of(formula.of(counts))
         : OptionalDouble.empty();
-  }
-
-  /** Flesch-Kincaid grade, of English. */
-  public OptionalDouble grade() {
-    return scored()
-        ? OptionalDouble.of(Readability.fleschKincaidGrade(words, sentences.size(), syllables))
-        : OptionalDouble.empty();
-  }
-
-  /** SMOG grade, of English; made for thirty sentences and more. */
-  public OptionalDouble smog() {
-    return scored()
-        ? OptionalDouble.of(Readability.smog(polysyllables, sentences.size()))
-        : OptionalDouble.empty();
-  }
-
-  private boolean scored() {
-    return english && words > 0;
   }
 
   private static void measure(
       Language language, int piece, String text, List<Sentence> sentences, List<String> words) {
-    BreakIterator breaks = BreakIterator.getSentenceInstance(language.locale());
-    breaks.setText(text);
-    for (int from = breaks.first(), to = breaks.next();
-        to != BreakIterator.DONE;
-        from = to, to = breaks.next()) {
-      String sentence = text.substring(from, to).stripTrailing();
-      List<String> own = words(language, sentence);
+    for (goniograph.language.Sentence one : goniograph.language.Sentence.of(language, text)) {
+      List<String> own = words(language, plain(one.in(text)));
       if (!own.isEmpty()) {
-        int start = from + sentence.length() - sentence.stripLeading().length();
-        sentences.add(new Sentence(piece, start, from + sentence.length(), own.size()));
+        sentences.add(new Sentence(piece, one.from(), one.to(), own.size()));
         words.addAll(own);
       }
     }
+  }
+
+  /** Without marks of claims, which are not printed; a slot counts as one short word. */
+  private static String plain(String sentence) {
+    return sentence.replaceAll("\\[[a-z0-9-]+\\]", " ").replaceAll("\\{[^{}]*}", "x");
   }
 
   private static List<String> words(Language language, String sentence) {

@@ -20,6 +20,7 @@ record Token(int from, int to, String folded, Optional<BigDecimal> digits) {
   private static final Pattern TOKEN =
       Pattern.compile(
           "(?<hidden>\\{[^{}]*\\}|\\[[a-z0-9-]+\\])"
+              + "|(?<thousands>\\p{Nd}{1,3}(?:[,٬]\\p{Nd}{3})+(?!\\p{Nd})(?:[.٫]\\p{Nd}+)?)"
               + "|(?<number>\\p{Nd}+(?:[.,٫]\\p{Nd}+)?)"
               + "|[\\p{L}\\p{M}ـ]+(?:['’][\\p{L}\\p{M}]+)*"
               + "|\\.\\.|\\S");
@@ -30,7 +31,10 @@ record Token(int from, int to, String folded, Optional<BigDecimal> digits) {
     List<Token> tokens = new ArrayList<>();
     Matcher found = TOKEN.matcher(text);
     while (found.find()) {
-      Optional<BigDecimal> digits = Optional.ofNullable(found.group("number")).map(Token::value);
+      Optional<BigDecimal> digits =
+          Optional.ofNullable(found.group("number"))
+              .or(() -> Optional.ofNullable(found.group("thousands")).map(Token::ungrouped))
+              .map(Token::value);
       String folded = found.group("hidden") != null ? "{}" : fold(found.group());
       tokens.add(
           new Token(
@@ -47,6 +51,11 @@ record Token(int from, int to, String folded, Optional<BigDecimal> digits) {
   private static String fold(String word) {
     String plain = VOWEL_MARKS.matcher(word).replaceAll("");
     return plain.toLowerCase(Locale.ROOT).replaceAll("[أإآٱ]", "ا").replace('’', '\'');
+  }
+
+  /** {@code 1,600} is sixteen hundred: a comma before three digits groups them. */
+  private static String ungrouped(String digits) {
+    return digits.replaceAll("[,٬]", "");
   }
 
   private static BigDecimal value(String digits) {

@@ -3,14 +3,17 @@ package goniograph.language;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds words and phrases in a text, whole words only, whatever their case. */
 public final class WordFinder {
   private record Sought(String phrase, List<String> words) {}
 
-  private final List<Sought> sought;
-  private final List<Sought> silent;
+  private final Map<String, List<Sought>> sought;
+  private final Map<String, List<Sought>> silent;
   private final List<String> prefixes;
 
   /** A place in a text, from its first character to behind its last. */
@@ -53,15 +56,32 @@ public final class WordFinder {
     return longest(sought, tokens, at).map(phrase -> phrase.words().size()).orElse(0);
   }
 
-  private Optional<Sought> longest(List<Sought> phrases, List<Token> tokens, int at) {
-    return phrases.stream().filter(phrase -> stands(phrase.words(), tokens, at)).findFirst();
+  private Optional<Sought> longest(Map<String, List<Sought>> phrases, List<Token> tokens, int at) {
+    return at >= tokens.size()
+        ? Optional.empty()
+        : beginning(phrases, tokens.get(at).folded())
+            .filter(phrase -> stands(phrase.words(), tokens, at))
+            .max(Comparator.comparingInt(phrase -> phrase.words().size()));
+  }
+
+  /** The phrases whose first word this is, with a prefix of the language or without. */
+  private Stream<Sought> beginning(Map<String, List<Sought>> phrases, String word) {
+    Stream<Sought> plain = phrases.getOrDefault(word, List.of()).stream();
+    return prefixes.isEmpty()
+        ? plain
+        : Stream.concat(
+            plain,
+            prefixes.stream()
+                .filter(word::startsWith)
+                .map(prefix -> word.substring(prefix.length()))
+                .flatMap(rest -> phrases.getOrDefault(rest, List.of()).stream()));
   }
 
   private boolean stands(List<String> words, List<Token> tokens, int at) {
     if (at + words.size() > tokens.size()) {
       return false;
     }
-    for (int i = 0; i < words.size(); i++) {
+    for (int i = 1; i < words.size(); i++) {
       if (!same(words.get(i), tokens.get(at + i).folded())) {
         return false;
       }
@@ -75,11 +95,11 @@ public final class WordFinder {
             && prefixes.contains(token.substring(0, token.length() - word.length())));
   }
 
-  private static List<Sought> sought(List<String> phrases) {
+  /** The phrases by their first word. */
+  private static Map<String, List<Sought>> sought(List<String> phrases) {
     return phrases.stream()
         .map(phrase -> new Sought(phrase, Token.words(phrase)))
         .filter(phrase -> !phrase.words().isEmpty())
-        .sorted(Comparator.comparingInt((Sought phrase) -> -phrase.words().size()))
-        .toList();
+        .collect(Collectors.groupingBy(phrase -> phrase.words().get(0)));
   }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Collections;
@@ -13,20 +12,29 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /** The words of one language that a checker looks for, read from {@code words-<tag>.properties}. */
 public final class Words {
+  private static final String INSTEAD = ">";
+
+  private static final Map<String, Words> READ = new ConcurrentHashMap<>();
+
   private final SortedMap<String, List<String>> lists;
+  private final Map<String, WordFinder> finders = new ConcurrentHashMap<>();
 
   private Words(SortedMap<String, List<String>> lists) {
     this.lists = lists;
   }
 
-  /** The words of a language; empty lists if there is no file for it. */
+  /** The words of a language, read once; empty lists if there is no file for it. */
   public static Words of(Language language) {
-    String name = "words-" + language.locale().getLanguage() + ".properties";
-    try (InputStream file = Words.class.getResourceAsStream(name)) {
+    return READ.computeIfAbsent(language.locale().getLanguage(), Words::read);
+  }
+
+  private static Words read(String language) {
+    try (InputStream file = Words.class.getResourceAsStream("words-" + language + ".properties")) {
       Properties entries = new Properties();
       if (file != null) {
         entries.load(new InputStreamReader(file, StandardCharsets.UTF_8));
@@ -55,47 +63,36 @@ public final class Words {
     return !lists.isEmpty();
   }
 
-  /** Words that turn a sentence round. */
-  public List<String> negations() {
-    return list("negation");
+  /** The phrases of a list, as the comments of {@code words-en.properties} name them. */
+  public List<String> list(String key) {
+    return entries(key).stream().map(entry -> entry[0].strip()).toList();
   }
 
-  /** Phrases that tell to hold the breath, or not to. */
-  public List<String> breathHolding() {
-    return list("breath-holding");
+  /** Finds the phrases of a list. */
+  public WordFinder finder(String key) {
+    return finders.computeIfAbsent(key, list -> WordFinder.of(this, list(list)));
   }
 
-  /** Words for left. */
-  public List<String> left() {
-    return list("left");
+  /** Finds the phrases of a list, but not inside those of the list {@code <key>.silent}. */
+  public WordFinder senseFinder(String key) {
+    String silent = key + ".silent";
+    return finders.computeIfAbsent(
+        key + " " + silent, both -> WordFinder.of(this, list(key), list(silent)));
   }
 
-  /** Words for right. */
-  public List<String> right() {
-    return list("right");
+  /** The phrases of a list, each with the plain words to write instead, "" where none are said. */
+  public SortedMap<String, String> instead(String key) {
+    SortedMap<String, String> instead = new TreeMap<>();
+    entries(key).forEach(one -> instead.put(one[0].strip(), one.length > 1 ? one[1].strip() : ""));
+    return Collections.unmodifiableSortedMap(instead);
   }
 
-  /** Phrases with a word for left or right that name no side: {@code right angle}. */
-  public List<String> notASide() {
-    return list("side.silent");
-  }
-
-  /** Words of the trade that are never printed for a patient. */
-  public List<String> neverPrinted() {
-    return list("never-print");
-  }
-
-  /** Phrases that readers take in more than one way. */
-  public List<String> ambiguous() {
-    return list("ambiguous");
-  }
-
-  List<String> list(String key) {
-    return lists.getOrDefault(key, List.of());
+  private List<String[]> entries(String key) {
+    return lists.getOrDefault(key, List.of()).stream().map(entry -> entry.split(INSTEAD)).toList();
   }
 
   /** The lists whose keys begin so, by the rest of the key. */
-  SortedMap<String, List<String>> below(String prefix) {
+  public SortedMap<String, List<String>> below(String prefix) {
     return lists.entrySet().stream()
         .filter(entry -> entry.getKey().startsWith(prefix))
         .collect(
@@ -104,12 +101,5 @@ public final class Words {
                 Map.Entry::getValue,
                 (one, two) -> one,
                 TreeMap::new));
-  }
-
-  /** The number words, by value. */
-  SortedMap<BigDecimal, List<String>> numbers() {
-    SortedMap<BigDecimal, List<String>> numbers = new TreeMap<>();
-    below("number.").forEach((value, words) -> numbers.put(new BigDecimal(value), words));
-    return Collections.unmodifiableSortedMap(numbers);
   }
 }

@@ -6,7 +6,10 @@ import goniograph.library.Vocabulary.Supervision;
 import goniograph.library.Vocabulary.Surface;
 import goniograph.library.Vocabulary.Vision;
 import goniograph.matter.Located;
+import goniograph.matter.Spellings;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Under which conditions an exercise is done; a ladder step may change each of them.
@@ -41,5 +44,16 @@ public record Conditions(
         support.over(base.support),
         supervision.or(base::supervision),
         figure.or(base::figure));
+  }
+
+  /** The balance words by dotted key and as typed: {@code support.need}, {@code stance} … */
+  public SortedMap<String, String> balance() {
+    SortedMap<String, String> words = new TreeMap<>();
+    support.need().ifPresent(need -> words.put("support.need", Spellings.word(need.value())));
+    stance.ifPresent(one -> words.put("stance", Spellings.word(one.value())));
+    vision.ifPresent(one -> words.put("vision", Spellings.word(one.value())));
+    surface.ifPresent(one -> words.put("surface", Spellings.word(one.value())));
+    headMovement.ifPresent(moves -> words.put("head_movement", String.valueOf(moves.value())));
+    return words;
   }
 }

@@ -8,6 +8,7 @@ import goniograph.dose.Parsed;
 import goniograph.dose.Quantity;
 import goniograph.dose.Range;
 import goniograph.dose.ValueType;
+import goniograph.finding.MendGrade;
 import goniograph.finding.Nearest;
 import goniograph.matter.Spelling;
 import java.util.function.Function;
@@ -37,7 +38,14 @@ final class DoseSpellings {
       Parsed<T> parsed = reader.apply(raw);
       parsed
           .fault()
-          .ifPresent(fault -> refusal.because(rule(fault), what(fault, raw), mend(fault)));
+          .ifPresent(
+              fault ->
+                  refusal.because(
+                      rule(fault),
+                      what(fault, raw),
+                      mend(fault),
+                      grade(fault, raw),
+                      better(fault, raw)));
       return parsed.value();
     };
   }
@@ -54,6 +62,29 @@ final class DoseSpellings {
     }
     String mend = fault.mend();
     return Character.toUpperCase(mend.charAt(0)) + mend.substring(1) + ".";
+  }
+
+  /**
+   * Another spelling of the same value is safe. What may mean another value is asked for, and where
+   * two values may be meant nobody chooses.
+   */
+  private static MendGrade grade(Fault fault, String raw) {
+    if (better(fault, raw).isEmpty()) {
+      return MendGrade.SHOW;
+    }
+    return switch (fault.kind()) {
+      case SPACE, NUMBER_SPELLING, RANGE_SPELLING, FOREIGN_DIGITS, UNIT_UNKNOWN -> MendGrade.SAFE;
+      case DECIMAL_COMMA, LEADING_ZERO, UNIT_UNWANTED, RANGE_REVERSED, UNKNOWN_WORD ->
+          MendGrade.ASK;
+      default -> MendGrade.SHOW;
+    };
+  }
+
+  private static String better(Fault fault, String raw) {
+    if (fault.kind() == Fault.Kind.UNKNOWN_WORD) {
+      return Nearest.of(raw, fault.spellings()).orElse("");
+    }
+    return fault.spellings().size() == 1 ? fault.spellings().get(0) : "";
   }
 
   private static String rule(Fault fault) {

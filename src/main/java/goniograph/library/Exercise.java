@@ -9,6 +9,7 @@ import goniograph.library.Vocabulary.Type;
 import goniograph.matter.Located;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * An exercise.
@@ -60,7 +61,7 @@ public record Exercise(
     return ladder
         .map(given -> given.steps().stream().map(this::rung).toList())
         .filter(rungs -> !rungs.isEmpty())
-        .orElseGet(() -> List.of(new Rung(1, dose, conditions, common.frontMatter().at())));
+        .orElseGet(() -> List.of(new Rung(1, dose, conditions, range, common.frontMatter().at())));
   }
 
   /** The rung with this number. */
@@ -76,6 +77,10 @@ public record Exercise(
 
   private Rung rung(LocatedLadder.LocatedStep step) {
     return new Rung(
-        step.step().n(), step.changes().over(dose), step.conditions().over(conditions), step.at());
+        step.step().n(),
+        step.changes().over(dose),
+        step.conditions().over(conditions),
+        Stream.concat(range.stream(), step.range().stream()).toList(),
+        step.at());
   }
 }

@@ -160,7 +160,7 @@ final class ExerciseReader {
     return sides;
   }
 
-  private static List<RangeLimit> range(Form form) {
+  static List<RangeLimit> range(Form form) {
     return form.optional("range")
         .form("range", inner -> inner.entries().stream().flatMap(ExerciseReader::limits).toList())
         .map(Located::value)

@@ -16,18 +16,18 @@ import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Node;
 import goniograph.matter.Spellings;
+import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /** Reads a ladder. */
 final class LadderReader {
-  private static final int MOST_STEPS = 20;
+  static final int MOST_STEPS = 20;
 
   private final Consumer<Finding> findings;
   private final DoseReader doses;
@@ -45,6 +45,7 @@ final class LadderReader {
             .list(value -> value.fields().flatMap(this::step));
     inOrder(steps);
     start.ifPresent(given -> exists(given, steps));
+    Map<Criterion.Use, Map<Criterion, Span>> places = new EnumMap<>(Criterion.Use.class);
     Ladder ladder =
         new Ladder(
             start.map(Located::value).orElse(1),
@@ -52,11 +53,11 @@ final class LadderReader {
             form.optional("stay_at_least")
                 .as(DoseSpellings.amount(Measure.DAYS))
                 .map(Located::value),
-            criteria(form, Criterion.Use.UP),
-            criteria(form, Criterion.Use.LIMIT),
-            criteria(form, Criterion.Use.EVENT),
+            criteria(form, Criterion.Use.UP, places),
+            criteria(form, Criterion.Use.LIMIT, places),
+            criteria(form, Criterion.Use.EVENT, places),
             decider(form));
-    return new LocatedLadder(ladder, steps, form.at());
+    return new LocatedLadder(ladder, steps, places, form.at());
   }
 
   private static Optional<Decider> decider(Form form) {
@@ -74,30 +75,16 @@ final class LadderReader {
     Conditions conditions = ConditionsReader.read(form);
     var stay = form.optional("stay_at_least").as(DoseSpellings.amount(Measure.DAYS));
     Optional<Decider> decider = decider(form);
+    List<RangeLimit> range = ExerciseReader.range(form);
     form.finish();
     return n.map(
         number ->
             new LocatedStep(
-                new Step(
-                    number.value(),
-                    changes.dose(),
-                    typed(others),
-                    stay.map(Located::value),
-                    decider),
+                new Step(number.value(), changes.dose(), stay.map(Located::value), decider),
                 changes,
                 conditions,
+                range,
                 fields.at()));
-  }
-
-  private static Map<String, String> typed(List<Node.Field> others) {
-    Map<String, String> typed = new TreeMap<>();
-    for (Node.Field leaf : others) {
-      boolean own = List.of("n", "stay_at_least", "who_decides").contains(leaf.key());
-      if (!own && leaf.value() instanceof Node.Scalar scalar) {
-        typed.put(leaf.key(), scalar.raw());
-      }
-    }
-    return typed;
   }
 
   private void inOrder(List<LocatedStep> steps) {
@@ -131,14 +118,18 @@ final class LadderReader {
     }
   }
 
-  private Criteria criteria(Form form, Criterion.Use use) {
+  private Criteria criteria(
+      Form form, Criterion.Use use, Map<Criterion.Use, Map<Criterion, Span>> places) {
+    Map<Criterion, Span> own = new EnumMap<>(Criterion.class);
+    places.put(use, own);
     return form.optional(use.key())
-        .form(use.key(), inner -> criteria(inner.entries(), use))
+        .form(use.key(), inner -> criteria(inner.entries(), use, own))
         .map(Located::value)
         .orElse(Criteria.NONE);
   }
 
-  private Criteria criteria(List<Form.Entry> entries, Criterion.Use use) {
+  private Criteria criteria(
+      List<Form.Entry> entries, Criterion.Use use, Map<Criterion, Span> places) {
     Map<Criterion, DoseValue> values = new EnumMap<>(Criterion.class);
     for (Form.Entry entry : entries) {
       Optional<Criterion> criterion =
@@ -149,7 +140,11 @@ final class LadderReader {
         entry
             .value()
             .as(DoseSpellings.of(criterion.get().type()))
-            .ifPresent(value -> values.put(criterion.get(), value.value()));
+            .ifPresent(
+                value -> {
+                  values.put(criterion.get(), value.value());
+                  places.put(criterion.get(), value.at());
+                });
       }
     }
     return new Criteria(values);

@@ -25,6 +25,7 @@ import java.util.TreeMap;
  * @param terms the terms by language tag
  * @param limits the table of dose limits
  * @param requirements the table of required statements
+ * @param tagRules the table of precaution tags
  * @param stock the clinic's stock
  * @param sources the cited sources
  * @param figures the pose files by id
@@ -38,6 +39,7 @@ public record Library(
     SortedMap<String, Terms> terms,
     List<DoseLimit> limits,
     List<Requirement> requirements,
+    List<TagRule> tagRules,
     Stock stock,
     List<Source> sources,
     SortedMap<String, SourceFile> figures) {
@@ -52,6 +54,7 @@ public record Library(
     terms = Collections.unmodifiableSortedMap(new TreeMap<>(terms));
     limits = List.copyOf(limits);
     requirements = List.copyOf(requirements);
+    tagRules = List.copyOf(tagRules);
     sources = List.copyOf(sources);
     figures = Collections.unmodifiableSortedMap(new TreeMap<>(figures));
   }
@@ -82,6 +85,7 @@ public record Library(
             words.terms(),
             rules.limits(),
             rules.requirements(),
+            rules.tagRules(),
             stock.stock(),
             stock.sources(),
             figures(files));
@@ -160,6 +164,11 @@ public record Library(
   /** The terms of a language. */
   public Optional<Terms> terms(String language) {
     return Optional.ofNullable(terms.get(language));
+  }
+
+  /** The rows for a precaution tag; none where the clinic has no rule for it. */
+  public List<TagRule> tagRules(String tag) {
+    return tagRules.stream().filter(row -> row.region(tag).isPresent()).toList();
   }
 
   /** The source with this id. */

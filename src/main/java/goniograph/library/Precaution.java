@@ -3,7 +3,9 @@ package goniograph.library;
 import goniograph.dose.Quantity;
 import goniograph.dose.Range;
 import goniograph.library.Vocabulary.Action;
+import goniograph.library.Vocabulary.SupportNeed;
 import goniograph.matter.Located;
+import goniograph.source.Span;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,7 +17,9 @@ import java.util.Optional;
  * @param limits the dose it is kept within
  * @param swaps what is taken instead: equipment, or the whole entry
  * @param statement a statement that is added
- * @param override whether a therapist may decide otherwise; true where nothing is said
+ * @param override whether a therapist may decide otherwise; where nothing is said, as the clinic's
+ *     table has it
+ * @param at where it stands
  */
 public record Precaution(
     Located<String> tag,
@@ -23,7 +27,8 @@ public record Precaution(
     List<Limit> limits,
     List<Swap> swaps,
     Optional<Located<String>> statement,
-    boolean override) {
+    Optional<Located<Boolean>> override,
+    Span at) {
   public Precaution {
     limits = List.copyOf(limits);
     swaps = List.copyOf(swaps);
@@ -32,10 +37,20 @@ public record Precaution(
   /**
    * One limit.
    *
-   * @param field dotted key of a dose field, or {@code ladder_max}
-   * @param within the amounts or counts allowed
+   * @param field dotted key of a dose field, {@value #LADDER_MAX}, {@value #SUPPORT_NEED} or
+   *     {@value #FEET}
+   * @param within what is allowed
    */
-  public record Limit(Located<String> field, Located<Within> within) {}
+  public record Limit(Located<String> field, Located<Within> within) {
+    /** The highest step of the ladder. */
+    public static final String LADDER_MAX = "ladder_max";
+
+    /** The least that the hands do at the support. */
+    public static final String SUPPORT_NEED = "support.need";
+
+    /** What is on the feet. */
+    public static final String FEET = "feet";
+  }
 
   /** What a limit allows. */
   public sealed interface Within {
@@ -45,8 +60,16 @@ public record Precaution(
     /** Counts and scores. */
     record Counts(Range<Integer> range) implements Within {}
 
+    /** This need of support, or more. */
+    record Support(SupportNeed least) implements Within {}
+
     /** One word. */
     record Word(String word) implements Within {}
+  }
+
+  /** Whether it says what to adapt: a limit, or what is taken instead. */
+  public boolean saysHow() {
+    return !limits.isEmpty() || !swaps.isEmpty();
   }
 
   /** The new id for an old one. */

@@ -9,6 +9,8 @@ import goniograph.library.Precaution.Limit;
 import goniograph.library.Precaution.Swap;
 import goniograph.library.Precaution.Within;
 import goniograph.library.Vocabulary.Action;
+import goniograph.library.Vocabulary.Feet;
+import goniograph.library.Vocabulary.SupportNeed;
 import goniograph.matter.Dotted;
 import goniograph.matter.Form;
 import goniograph.matter.Located;
@@ -22,7 +24,7 @@ import java.util.Optional;
 
 /** Reads one precaution of an exercise. */
 final class PrecautionReader {
-  private static final String LADDER_MAX = "ladder_max";
+  private static final String AND_MORE = "..";
 
   Optional<Precaution> read(Form form) {
     var tag = form.required("tag", "dizziness").as(Spellings.ID_WORD);
@@ -34,8 +36,8 @@ final class PrecautionReader {
     if (tag.isEmpty() || action.isEmpty()) {
       return Optional.empty();
     }
-    boolean may = override.map(Located::value).orElse(true);
-    return Optional.of(new Precaution(tag.get(), action.get(), limits, swaps, statement, may));
+    return Optional.of(
+        new Precaution(tag.get(), action.get(), limits, swaps, statement, override, form.at()));
   }
 
   /** A map of old ids to new ones. */
@@ -54,7 +56,8 @@ final class PrecautionReader {
     return List.copyOf(swaps);
   }
 
-  private static List<Limit> limits(Value value) {
+  /** Limits by the dotted keys of their fields. */
+  static List<Limit> limits(Value value) {
     List<Limit> limits = new ArrayList<>();
     for (Node.Field leaf : value.fields().map(Dotted::leaves).orElse(List.of())) {
       Optional<Spelling<Within>> within = within(leaf.key());
@@ -71,10 +74,32 @@ final class PrecautionReader {
   }
 
   private static Optional<Spelling<Within>> within(String key) {
-    if (key.equals(LADDER_MAX)) {
-      return Optional.of(new ThenCounts(new Counts(1, 20)));
+    return switch (key) {
+      case Limit.LADDER_MAX -> Optional.of(new ThenCounts(new Counts(1, 20)));
+      case Limit.SUPPORT_NEED -> Optional.of(PrecautionReader::support);
+      case Limit.FEET ->
+          Optional.of(
+              (raw, refusal) ->
+                  Spellings.oneOf(Feet.class)
+                      .read(raw, refusal)
+                      .map(feet -> new Within.Word(Spellings.word(feet))));
+      default ->
+          DoseField.ofKey(key).map(field -> (raw, refusal) -> within(field.type(), raw, refusal));
+    };
+  }
+
+  /** {@code fingertip..}: that or more. */
+  private static Optional<Within> support(String raw, Spelling.Refusal refusal) {
+    if (!raw.endsWith(AND_MORE)) {
+      refusal.because(
+          "quantity-range",
+          "`" + raw + "` does not say that a firmer hold is allowed too.",
+          "Write the least with two dots behind it, for instance `fingertip..`.");
+      return Optional.empty();
     }
-    return DoseField.ofKey(key).map(field -> (raw, refusal) -> within(field.type(), raw, refusal));
+    return Spellings.oneOf(SupportNeed.class)
+        .read(raw.substring(0, raw.length() - AND_MORE.length()), refusal)
+        .map(Within.Support::new);
   }
 
   private static Optional<Within> within(ValueType type, String raw, Spelling.Refusal refusal) {
@@ -97,13 +122,13 @@ final class PrecautionReader {
 
   private static Finding unknown(Node.Field leaf) {
     List<String> known = new ArrayList<>(DoseReader.KEYS);
-    known.add(LADDER_MAX);
+    known.addAll(List.of(Limit.LADDER_MAX, Limit.SUPPORT_NEED, Limit.FEET));
     String hint = Nearest.hint(leaf.key(), known);
     return Finding.error(
         "field-unknown",
         leaf.keyAt(),
-        "`" + leaf.key() + "` is not a field of the dose" + (hint.isEmpty() ? "." : hint),
+        "`" + leaf.key() + "` is nothing that can be limited" + (hint.isEmpty() ? "." : hint),
         "A limit that is not known would not be kept.",
-        "Write a field of the dose, or `ladder_max`.");
+        "Write a field of the dose, `ladder_max`, `support.need` or `feet`.");
   }
 }

@@ -24,18 +24,25 @@ public record Programme(Common common, List<Located<String>> forTags, List<Phase
    * @param add ids of entries that begin
    * @param drop ids of entries that end
    * @param replace ids of entries that take another's place
+   * @param steps the step on which an entry runs from here on; without one it runs on its start
+   *     step
    */
   public record Phase(
       Located<Weeks> weeks,
       List<Located<String>> add,
       List<Located<String>> drop,
-      List<Precaution.Swap> replace) {
+      List<Precaution.Swap> replace,
+      List<OnStep> steps) {
     public Phase {
       add = List.copyOf(add);
       drop = List.copyOf(drop);
       replace = List.copyOf(replace);
+      steps = List.copyOf(steps);
     }
   }
+
+  /** The step on which an entry runs. */
+  public record OnStep(Located<String> entry, Located<Integer> step) {}
 
   /** First and last week, counted from 1. */
   public record Weeks(int first, int last) {}

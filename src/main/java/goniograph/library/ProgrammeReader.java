@@ -4,6 +4,7 @@ import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Spelling;
 import goniograph.matter.Spellings;
+import goniograph.matter.Value;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -28,7 +29,17 @@ final class ProgrammeReader {
     List<Located<String>> add = form.optional("add").list(Spellings.ID_WORD);
     List<Located<String>> drop = form.optional("drop").list(Spellings.ID_WORD);
     var replace = PrecautionReader.swaps(form.optional("replace"));
-    return weeks.map(given -> new Programme.Phase(given, add, drop, replace));
+    var steps = steps(form.optional("steps"));
+    return weeks.map(given -> new Programme.Phase(given, add, drop, replace, steps));
+  }
+
+  private static List<Programme.OnStep> steps(Value value) {
+    return value.form("steps", Form::entries).map(Located::value).orElse(List.of()).stream()
+        .flatMap(
+            entry ->
+                entry.value().as(Spellings.integer(1, LadderReader.MOST_STEPS)).stream()
+                    .map(step -> new Programme.OnStep(entry.key(), step)))
+        .toList();
   }
 
   private static final Spelling<Programme.Weeks> WEEK_RANGE =

@@ -6,19 +6,22 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The rows of all rule files. */
-record RuleTables(List<DoseLimit> limits, List<Requirement> requirements) {
+record RuleTables(List<DoseLimit> limits, List<Requirement> requirements, List<TagRule> tagRules) {
   private static final String SCHEMA = "rules/1";
 
   static RuleTables read(SharedFiles files) {
-    RuleTables tables = new RuleTables(new ArrayList<>(), new ArrayList<>());
+    RuleTables tables = new RuleTables(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     files.yamlFiles("shared/rules").forEach(path -> files.read(path, "a rule file", tables::add));
     return tables;
   }
 
   private boolean add(Form form) {
     form.required("schema", SCHEMA).as(Spellings.oneOf(List.of(SCHEMA)));
-    limits.addAll(form.optional("limits").list(row -> SharedFiles.row(row, RuleReader::limit)));
-    return requirements.addAll(
-        form.optional("requires").list(row -> SharedFiles.row(row, RuleReader::requirement)));
+    limits.addAll(form.optional("limits").list(row -> SharedFiles.row(row, LimitReader::limit)));
+    requirements.addAll(
+        form.optional("requires")
+            .list(row -> SharedFiles.row(row, RequirementReader::requirement)));
+    return tagRules.addAll(
+        form.optional("tags").list(row -> SharedFiles.row(row, RequirementReader::tagRule)));
   }
 }

@@ -1,6 +1,8 @@
 package goniograph.library;
 
 import goniograph.matter.Spellings;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * The closed vocabularies of front matter. In a file a word is spelt in lower case with hyphens:
@@ -23,7 +25,10 @@ public final class Vocabulary {
     CALF,
     ANKLE,
     FOOT,
-    BALANCE
+    BALANCE;
+
+    /** All regions as they are spelt. */
+    public static final List<String> WORDS = Arrays.stream(values()).map(Spellings::word).toList();
   }
 
   /** What an exercise is for. */

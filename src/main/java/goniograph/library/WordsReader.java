@@ -64,7 +64,14 @@ final class WordsReader {
         language,
         form.optional("agreed").list(item -> SharedFiles.row(item, WordsReader::agreed)),
         form.optional("accepted").list(Spellings.TEXT),
-        form.optional("forbidden").list(item -> SharedFiles.row(item, WordsReader::forbidden)));
+        avoided(form, "forbidden"),
+        avoided(form, "ambiguous"),
+        avoided(form, "frightening"),
+        avoided(form, "hard"));
+  }
+
+  private static List<Terms.Avoided> avoided(Form form, String key) {
+    return form.optional(key).list(item -> SharedFiles.row(item, WordsReader::avoided));
   }
 
   private static Optional<Terms.Agreed> agreed(Form form) {
@@ -73,9 +80,10 @@ final class WordsReader {
     return word.flatMap(given -> say.map(then -> new Terms.Agreed(given, then)));
   }
 
-  private static Optional<Terms.Forbidden> forbidden(Form form) {
+  private static Optional<Terms.Avoided> avoided(Form form) {
     var word = form.required("word", "…").as(Spellings.TEXT);
     var say = form.optional("say").as(Spellings.TEXT);
-    return word.map(given -> new Terms.Forbidden(given, say));
+    var why = form.optional("why").as(Spellings.TEXT);
+    return word.map(given -> new Terms.Avoided(given, say, why));
   }
 }

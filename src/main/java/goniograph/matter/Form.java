@@ -1,6 +1,8 @@
 package goniograph.matter;
 
+import goniograph.finding.Edit;
 import goniograph.finding.Finding;
+import goniograph.finding.MendGrade;
 import goniograph.finding.Nearest;
 import goniograph.source.Span;
 import java.util.ArrayList;
@@ -101,16 +103,19 @@ public final class Form {
   }
 
   private void unknown(Node.Field field) {
+    Optional<String> near = Nearest.of(field.key(), known);
     String hint = Nearest.hint(field.key(), known);
-    findings.accept(
+    Finding finding =
         Finding.error(
             "field-unknown",
             field.keyAt(),
             "`" + field.key() + "` is not a key of " + name + (hint.isEmpty() ? "." : hint),
             "A key that is not known would be ignored without a word.",
-            Nearest.of(field.key(), known)
-                .map(near -> "Write `" + near + "`, or take the line out.")
-                .orElse("Take the line out. Known here: `" + String.join("`, `", known) + "`.")));
+            near.map(key -> "Write `" + key + "`, or take the line out.")
+                .orElse("Take the line out. Known here: `" + String.join("`, `", known) + "`."));
+    findings.accept(
+        near.map(key -> finding.withMend(MendGrade.ASK, List.of(new Edit(field.keyAt(), key))))
+            .orElse(finding));
   }
 
   /** One field of a map with free keys. */

@@ -4,7 +4,6 @@ import goniograph.source.Span;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** Finds {@code {slots}} in text. */
@@ -21,27 +20,34 @@ public final class Slots {
     List<Inline.Slot> slots = new ArrayList<>();
     SLOT.matcher(text.value())
         .results()
-        .forEach(found -> slots.add(new Inline.Slot(found.group(1), at(text, found))));
+        .forEach(
+            found ->
+                slots.add(new Inline.Slot(found.group(1), part(text, found.start(), found.end()))));
     return List.copyOf(slots);
   }
 
-  private static Span at(Located<String> text, MatchResult found) {
+  /**
+   * The place of a part of a scalar, from character to character of its value; behind an escape or
+   * over several lines the place of the whole.
+   */
+  public static Span part(Located<String> text, int from, int to) {
     Span all = text.at();
     int quotes = all.end() - all.start() - bytes(text.value());
     if (all.line() != all.endLine() || (quotes != 0 && quotes != 2)) {
       return all;
     }
-    String before = text.value().substring(0, found.start());
+    String before = text.value().substring(0, from);
+    String part = text.value().substring(from, to);
     int start = all.start() + quotes / 2 + bytes(before);
     int column = all.column() + quotes / 2 + points(before);
     return new Span(
         all.file(),
         start,
-        start + bytes(found.group()),
+        start + bytes(part),
         all.line(),
         column,
         all.line(),
-        column + points(found.group()));
+        column + points(part));
   }
 
   private static int bytes(String text) {

@@ -1,5 +1,6 @@
 package goniograph.matter;
 
+import goniograph.finding.MendGrade;
 import goniograph.finding.Nearest;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -82,10 +83,13 @@ public final class Spellings {
   private static <T> Optional<T> word(String raw, Map<String, T> words, Spelling.Refusal refusal) {
     T value = words.get(raw);
     if (value == null) {
+      Optional<String> near = Nearest.of(raw, words.keySet());
       refusal.because(
           "field-word",
           "`" + raw + "` is not one of the allowed words" + end(raw, words.keySet()),
-          "Write " + choice(words.keySet()) + ".");
+          "Write " + choice(words.keySet()) + ".",
+          near.isPresent() ? MendGrade.ASK : MendGrade.SHOW,
+          near.orElse(""));
     }
     return Optional.ofNullable(value);
   }

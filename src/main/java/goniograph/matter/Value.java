@@ -1,6 +1,8 @@
 package goniograph.matter;
 
+import goniograph.finding.Edit;
 import goniograph.finding.Finding;
+import goniograph.finding.MendGrade;
 import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +38,10 @@ public record Value(String key, Optional<Node> node, Consumer<Finding> findings)
 
   private <T> Optional<Located<T>> spelt(Node.Scalar scalar, Spelling<T> spelling) {
     return spelling
-        .read(scalar.raw(), (rule, what, mend) -> refuse(rule, scalar.at(), what, mend))
+        .read(
+            scalar.raw(),
+            (rule, what, mend, grade, better) ->
+                refuse(rule, scalar.at(), what, mend, edits(grade, scalar.at(), better), grade))
         .map(value -> new Located<>(value, scalar.at()));
   }
 
@@ -125,7 +130,16 @@ public record Value(String key, Optional<Node> node, Consumer<Finding> findings)
         : node instanceof Node.Fields ? "a map" : "one word or number";
   }
 
+  private static List<Edit> edits(MendGrade grade, Span at, String better) {
+    return grade == MendGrade.SHOW ? List.of() : List.of(new Edit(at, better));
+  }
+
   private void refuse(String rule, Span at, String what, String mend) {
-    findings.accept(Finding.error(rule, at, what, WHY, mend));
+    refuse(rule, at, what, mend, List.of(), MendGrade.SHOW);
+  }
+
+  private void refuse(
+      String rule, Span at, String what, String mend, List<Edit> edits, MendGrade grade) {
+    findings.accept(Finding.error(rule, at, what, WHY, mend).withMend(grade, edits));
   }
 }

@@ -8,6 +8,7 @@ import goniograph.body.Skeleton;
 import goniograph.body.Vec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Turns wishes about segments into joint angles, on the body as it was solved without them: damped
@@ -38,7 +39,17 @@ final class Aiming {
       KeyFrame frame = pose.frames().get(i);
       frames.add(frame.aimed(aiming.angles(frame, solved.keys().get(i).skeleton())));
     }
-    return pose.with(frames);
+    return pose.with(frames, aiming.wrong(solved));
+  }
+
+  private Optional<KeyFrame> wrong(Scene solved) {
+    return pose.wrong()
+        .map(
+            own ->
+                solved.wrong().isEmpty()
+                    ? own
+                    : own.aimed(
+                        angles(pose.wrongWay().orElseThrow(), solved.wrong().get().skeleton())));
   }
 
   private JointAngles angles(KeyFrame frame, Skeleton solved) {

@@ -60,13 +60,24 @@ final class ArmSolver {
    */
   static Skeleton elbowOn(Skeleton s, Side side, Surface face, double out, double inset) {
     Vec was = Landmarks.elbow(s, side).minus(Landmarks.shoulder(s, side));
+    Vec way = ahead(s, was, face.normal());
     Vec centre = Landmarks.shoulder(s, side);
-    Vec elbow = over(centre, was, face, out, inset);
+    Vec elbow = over(centre, way, face, out, inset);
     for (int i = 0; i < ROUNDS; i++) {
       centre = Kinematics.shoulderCentre(s, side, elbow.minus(centre));
-      elbow = over(centre, was, face, out, inset);
+      elbow = over(centre, way, face, out, inset);
     }
     return turned(s, side, Turn.between(was, elbow.minus(centre)), centre);
+  }
+
+  /** An upper arm that stands on its face nearly like a post does not say where it bends to. */
+  private static Vec ahead(Skeleton s, Vec arm, Vec normal) {
+    Turn chest = s.spine(SpineJoint.T2).axes();
+    double length = arm.length();
+    double slant = Hands.along(arm.times(1 / length), normal).length();
+    Vec front = Hands.along(chest.y().plus(chest.x().times(.5)), normal).unit();
+    Vec bent = arm.plus(front.times(length * Math.max(0, .5 - slant)));
+    return bent.unit().times(length);
   }
 
   private static Vec over(Vec centre, Vec way, Surface face, double out, double inset) {

@@ -25,11 +25,18 @@ public record Contact(
     Optional<Double> heightCm,
     Span at) {
 
-  /** Parts of the body that may be touched, like a support. */
-  static final String THIGHS = "thighs";
+  private static final String THIGHS = "thighs";
 
-  static final String LEFT_FOOT = "left foot";
-  static final String RIGHT_FOOT = "right foot";
+  /** Parts of the body that may be touched, like a support; `thighs` means each hand's own. */
+  static final List<String> BODY =
+      List.of(
+          THIGHS,
+          "left thigh",
+          "right thigh",
+          "left foot",
+          "right foot",
+          "left hand",
+          "right hand");
 
   /** How a part touches. */
   public enum Manner {
@@ -93,20 +100,32 @@ public record Contact(
   }
 
   private static String mirrored(String target) {
-    return switch (target) {
-      case LEFT_FOOT -> RIGHT_FOOT;
-      case RIGHT_FOOT -> LEFT_FOOT;
-      default -> target;
-    };
+    return BODY.contains(target) && !target.equals(THIGHS)
+        ? target.startsWith("left ")
+            ? "right " + target.substring(5)
+            : "left " + target.substring(6)
+        : target;
   }
 
   /** The foot that another lies on, where the contact is with a foot. */
   Optional<Side> otherFoot() {
-    return switch (target) {
-      case LEFT_FOOT -> Optional.of(Side.LEFT);
-      case RIGHT_FOOT -> Optional.of(Side.RIGHT);
-      default -> Optional.empty();
-    };
+    return body(" foot");
+  }
+
+  /** The hand that another lies on, where the contact is with a hand. */
+  Optional<Side> otherHand() {
+    return body(" hand");
+  }
+
+  /** The thigh that is touched, where one is. */
+  Optional<Side> thigh() {
+    return target.equals(THIGHS) ? Optional.of(side.orElse(Side.RIGHT)) : body(" thigh");
+  }
+
+  private Optional<Side> body(String part) {
+    return Arrays.stream(Side.values())
+        .filter(s -> target.equals(s.name().toLowerCase(Locale.ROOT) + part))
+        .findFirst();
   }
 
   /** As an author writes it, for instance {@code left hand on counter}. */

@@ -35,7 +35,7 @@ final class FactsMaker {
   MomentFacts moment(Moment moment, List<Contact> contacts) {
     Skeleton s = moment.skeleton();
     JointAngles angles = Reading.of(s, pose.base().turn());
-    Measuring.Depth deepest = measuring.deepest(s);
+    Depths.Depth deepest = new Depths(new Touch(room)).deepest(s, contacts);
     return new MomentFacts(
         moment.name(),
         angles,
@@ -84,15 +84,21 @@ final class FactsMaker {
 
   private static boolean explained(Freedom freedom, List<Contact> contacts) {
     return contacts.stream()
-        .filter(c -> c.side().isPresent() && c.side().equals(freedom.side()))
+        .filter(c -> freedom.side().isEmpty() || freedom.side().equals(c.side()))
         .filter(c -> c.manner() != Contact.Manner.HOLDING)
-        .anyMatch(
-            c ->
-                switch (freedom.joint()) {
-                  case HIP, KNEE, ANKLE -> c.part().ofFoot() || c.part() == Part.KNEE;
-                  case SHOULDER, ELBOW, FOREARM, WRIST -> c.part().ofArm();
-                  default -> false;
-                });
+        .anyMatch(c -> solves(c.part(), freedom.joint()));
+  }
+
+  /** True where a joint is bent so that a part touches. */
+  private static boolean solves(Part part, Joint joint) {
+    return switch (joint) {
+      case HIP, KNEE, ANKLE -> part.ofFoot() || part == Part.KNEE;
+      case SHOULDER, ELBOW, FOREARM, WRIST -> part.ofArm();
+      case PELVIS -> part == Part.UPPER_BACK || part == Part.SIDE || part == Part.KNEE;
+      case LUMBAR -> part == Part.UPPER_BACK || part.ofForearm();
+      case NECK, HEAD -> part == Part.HEAD;
+      default -> false;
+    };
   }
 
   /** How far each support that stands beside or ahead is from the body in the first key frame. */

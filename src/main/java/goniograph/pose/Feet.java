@@ -17,6 +17,9 @@ final class Feet {
 
   private static final double CLOSE = 1e-4;
 
+  /** A heel or ball this near to where it was planted has not moved: less than .1 cm. */
+  private static final double STILL = .00055;
+
   /** A leg that is straight. */
   private static final double STRAIGHT = (Lengths.THIGH + Lengths.SHANK) * (1 - 1e-8);
 
@@ -198,6 +201,13 @@ final class Feet {
     Side side = side(contact);
     Pins.Pin pin = pin(s, contact);
     Vec at = Touch.foot(face, pin.point());
+    if (contact.part() != Part.FOOT) {
+      LegSolver.Bent typed = sliding(s, contact, face);
+      Vec now = Touch.anchor(typed.skeleton(), contact);
+      if (typed.miss() < CLOSE && now.minus(at).length() < STILL) {
+        return typed;
+      }
+    }
     return switch (contact.part()) {
       case HEEL -> LegSolver.onHeel(s, side, at, face.normal());
       case TOES -> LegSolver.onBall(s, side, at, face.normal());

@@ -29,8 +29,8 @@ final class FrameSolver {
     Skeleton typed = skeleton(angles);
     boolean first = room == null;
     Touch below = new Touch(first ? Room.around(pose, typed) : room());
-    Skeleton bent =
-        skeleton(SpineSolver.lying(pose.body(), pose.base().turn(), angles, contacts, below));
+    JointAngles lying = SpineSolver.lying(pose.body(), pose.base().turn(), angles, contacts, below);
+    Skeleton bent = lying == angles ? typed : skeleton(lying);
     Skeleton placed = root.place(bent, contacts, below, first);
     Skeleton planted = planted(new Clearance(below).feet(placed, contacts), contacts, below);
     if (first) {
@@ -38,7 +38,8 @@ final class FrameSolver {
     }
     Touch touch = new Touch(room());
     Skeleton laid = new Forearms(touch).lay(planted, contacts);
-    Skeleton held = new Hands(touch, pins).lay(laid, contacts);
+    Skeleton touching = new Hands(touch, pins).lay(laid, contacts);
+    Skeleton held = new BallGrip(pose, touch).close(touching, contacts);
     return new Clearance(touch).clear(SpineSolver.headLaid(held, contacts, touch), contacts);
   }
 

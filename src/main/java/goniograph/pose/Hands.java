@@ -9,9 +9,11 @@ import goniograph.body.Skeleton;
 import goniograph.body.SpineJoint;
 import goniograph.body.Turn;
 import goniograph.body.Vec;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /** Lays every hand that has a contact on its support: flat, or on its fingertips. */
 final class Hands {
@@ -38,6 +40,11 @@ final class Hands {
   private static final double THIGH_ROLL = 25;
 
   private static final double THIGH_CURL = 10;
+  private static final double HAND_CURL = 25;
+
+  /** How far apart the middles are of a hand and another that lies on its back. */
+  static final double ON_HAND = 2 * HALF_PALM;
+
   private static final double TIP_CURL = 14;
 
   /** The part of the thigh nearest to the hip on which a hand can lie. */
@@ -57,7 +64,7 @@ final class Hands {
   /** The body with its hands laid; a hand whose forearm lies keeps its wrist's place. */
   Skeleton lay(Skeleton s, List<Contact> contacts) {
     Skeleton body = s;
-    for (Contact contact : contacts) {
+    for (Contact contact : otherHandLast(contacts)) {
       if (contact.part().ofHand() && contact.manner() != Contact.Manner.HOLDING) {
         Side side = contact.side().orElse(Side.RIGHT);
         boolean lies = !Touch.of(contacts, side, Part.FOREARM).isEmpty();
@@ -67,9 +74,18 @@ final class Hands {
     return body;
   }
 
+  private static List<Contact> otherHandLast(List<Contact> contacts) {
+    return contacts.stream()
+        .sorted(Comparator.comparing(contact -> contact.otherHand().isPresent()))
+        .toList();
+  }
+
   private Skeleton lay(Skeleton s, Side side, Contact contact) {
-    if (contact.target().equals(Contact.THIGHS)) {
-      return reach(s.withCurl(side, THIGH_CURL), side, onThigh(s, side));
+    if (contact.thigh().isPresent()) {
+      return reach(s.withCurl(side, THIGH_CURL), side, onThigh(s, side, contact.thigh().get()));
+    }
+    if (contact.otherHand().isPresent()) {
+      return reach(s.withCurl(side, HAND_CURL), side, onHand(s, side));
     }
     Optional<Surface> face = touch.face(s, contact);
     if (face.isEmpty()) {
@@ -106,21 +122,25 @@ final class Hands {
    * On the thigh's upper outer side, where the forearm need not turn to its end; nearer to the hip
    * than usual where the arm is too short.
    */
-  private static Goal onThigh(Skeleton s, Side side) {
-    double far = THIGH_PART;
-    if (inReach(s, side, onThigh(s, side, far))) {
-      return onThigh(s, side, far);
+  private static Goal onThigh(Skeleton s, Side side, Side thigh) {
+    return inReach(s, side, part -> onThigh(s, side, thigh, part), THIGH_PART, THIGH_NEAREST);
+  }
+
+  /** The usual place, or the one nearest to it that is in reach on the way to another. */
+  private static Goal inReach(
+      Skeleton s, Side side, DoubleFunction<Goal> places, double usual, double nearest) {
+    double far = usual;
+    double near = nearest;
+    if (inReach(s, side, places.apply(far))) {
+      return places.apply(far);
     }
-    double near = THIGH_NEAREST;
     for (int i = 0; i < 30; i++) {
       double middle = (near + far) / 2;
-      if (inReach(s, side, onThigh(s, side, middle))) {
-        near = middle;
-      } else {
-        far = middle;
-      }
+      boolean reached = inReach(s, side, places.apply(middle));
+      near = reached ? middle : near;
+      far = reached ? far : middle;
     }
-    return onThigh(s, side, near);
+    return places.apply(near);
   }
 
   private static boolean inReach(Skeleton s, Side side, Goal goal) {
@@ -128,8 +148,8 @@ final class Hands {
     return way < (Lengths.UPPER_ARM + Lengths.FOREARM) * .999;
   }
 
-  private static Goal onThigh(Skeleton s, Side side, double part) {
-    Frame thigh = s.limb(Limb.THIGH, side);
+  private static Goal onThigh(Skeleton s, Side side, Side below, double part) {
+    Frame thigh = s.limb(Limb.THIGH, below);
     double roll = Math.toRadians(THIGH_ROLL);
     Vec front = thigh.axes().x().times(Math.cos(roll));
     Vec outward = front.plus(thigh.axes().z().times(side.sign() * Math.sin(roll)));
@@ -137,12 +157,27 @@ final class Hands {
     return goal(axis.plus(outward.times(THIGH_HEIGHT)), thigh.axes().y().times(-1), outward, side);
   }
 
+  /** Across the back of the other hand, nearer to its wrist where the arm is too short. */
+  private static Goal onHand(Skeleton s, Side side) {
+    return inReach(s, side, along -> onHand(s, side, along), Lengths.PALM, 0);
+  }
+
+  private static Goal onHand(Skeleton s, Side side, double along) {
+    Frame other = s.limb(Limb.HAND, side.other());
+    Vec back = other.axes().z().times(side.other().sign());
+    Vec palm = other.point(0, -along, 0).plus(back.times(ON_HAND));
+    Vec apart = Landmarks.shoulder(s, side.other()).minus(Landmarks.shoulder(s, side));
+    double way = other.axes().x().dot(apart) < 0 ? -1 : 1;
+    return goal(palm, other.axes().x().times(way), back, side);
+  }
+
   private Goal flat(Skeleton s, Side side, Surface surface, Contact contact) {
     Vec fingers = fingers(s, side, surface);
     Vec palm = raised(s, typedPalm(s, side, surface, contact, fingers), contact);
     Vec reached = within(s, side, surface, palm, fingers);
     Pins.Pin pin = pin(contact, surface.nearest(reached, PALM_INSET), fingers);
-    Vec middle = pin.point().plus(surface.normal().times(HALF_PALM));
+    Vec place = within(s, side, surface, pin.point(), pin.heading());
+    Vec middle = surface.nearest(place, 0).plus(surface.normal().times(HALF_PALM));
     return goal(middle, pin.heading(), surface.normal(), side);
   }
 
@@ -159,7 +194,7 @@ final class Hands {
     return face.level() ? wrist.plus(ahead) : Landmarks.palm(s, side);
   }
 
-  /** The palm's place, drawn along the face as far as a straight arm needs. */
+  /** The palm's place; a hand that is out of reach slides along its face as far as it must. */
   private static Vec within(Skeleton s, Side side, Surface face, Vec palm, Vec fingers) {
     Vec shoulder = Landmarks.shoulder(s, side);
     Vec wrist = palm.minus(fingers.times(Lengths.PALM));
@@ -212,7 +247,7 @@ final class Hands {
   }
 
   /** A hand whose fingers point along {@code fingers} and whose back faces {@code outward}. */
-  private static Turn axes(Vec fingers, Vec outward, Side side) {
+  static Turn axes(Vec fingers, Vec outward, Side side) {
     Vec y = fingers.times(-1);
     Vec z = along(outward, fingers).unit().times(side.sign());
     return new Turn(y.cross(z), y, z);

@@ -27,8 +27,6 @@ record Hold(Body body, Vec centre, Turn axes, double gap, double span) {
   /** Half a thing's thickness in a fist. */
   private static final double GRIP = .016;
 
-  private static final double PALM = .052;
-
   /** A length in cm in the scene's measure. */
   double f(double cm) {
     return body.fraction(cm);
@@ -68,7 +66,7 @@ record Hold(Body body, Vec centre, Turn axes, double gap, double span) {
   private static Hold inHand(Skeleton s, Side side, double off) {
     Frame hand = s.limb(Limb.HAND, side);
     Vec palmar = hand.axes().z().times(-side.sign());
-    Vec centre = hand.point(0, -PALM, 0).plus(palmar.times(off));
+    Vec centre = hand.point(0, -Lengths.PALM, 0).plus(palmar.times(off));
     Turn axes = turn(hand.axes().x(), palmar);
     return new Hold(s.body(), centre, axes, 0, 0);
   }

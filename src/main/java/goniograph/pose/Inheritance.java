@@ -176,7 +176,7 @@ final class Inheritance {
   }
 
   private static boolean angles(String key) {
-    return key.equals("angles") || PoseReader.FRAMES.contains(key);
+    return key.equals("angles") || key.equals("wrong") || PoseReader.FRAMES.contains(key);
   }
 
   /** Findings of a pose's own text; what is wrong with the text it builds on is said there. */

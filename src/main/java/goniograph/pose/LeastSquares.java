@@ -8,7 +8,7 @@ import java.util.function.Function;
  */
 final class LeastSquares {
   private static final double STEP = 1e-5;
-  private static final double CLOSE = 1e-9;
+  private static final double CLOSE = 1e-8;
   private static final int ROUNDS = 25;
 
   private final Function<double[], double[]> residuals;

@@ -28,6 +28,9 @@ final class LegSolver {
 
   private static final double TOE_RADIUS = .0125;
 
+  /** The most a knee is bent in search of a contact; beyond any range of motion. */
+  private static final double MOST_BENT = 165;
+
   /** How high the middle of the ball stands over what it bears on. */
   static final double BALL_RADIUS = Lengths.ANKLE + BALL.y();
 
@@ -50,19 +53,11 @@ final class LegSolver {
     return tip(s, side, point.plus(normal.times(HEEL_RADIUS)), HEEL);
   }
 
-  /**
-   * The ball to a point of a face, the ankle angle as typed. A leg that is as long as it must be
-   * keeps its knee: bending it as well would tip the foot, and the tipped foot bend it further.
-   */
+  /** The ball, or the toes of a foot whose sole does not face down, to a point of a face. */
   static Bent onBall(Skeleton s, Side side, Vec point, Vec normal) {
-    Vec hip = Landmarks.hip(s, side);
-    Vec middle = point.plus(normal.times(onTip(s, side) ? TOE_RADIUS : BALL_RADIUS));
-    Vec from = s.limb(Limb.FOOT, side).point(onTip(s, side) ? TOE : BALL).minus(hip);
-    Vec to = middle.minus(hip);
-    double miss = Math.abs(from.length() - to.length());
-    return miss < 1e-4
-        ? new Bent(swung(s, side, Turn.between(from, to)), miss)
-        : tip(s, side, middle, onTip(s, side) ? TOE : BALL);
+    return onTip(s, side)
+        ? tip(s, side, point.plus(normal.times(TOE_RADIUS)), TOE)
+        : tip(s, side, point.plus(normal.times(BALL_RADIUS)), BALL);
   }
 
   /** The whole leg turned about its hip. */
@@ -107,15 +102,44 @@ final class LegSolver {
     return s.limb(Limb.FOOT, side).point(BALL);
   }
 
-  /** The foot turns with the shank, so ankle and foot are sought in turn; ten rounds suffice. */
+  /**
+   * A point of the foot to a goal: the knee bent until the point is as far from the hip as the goal
+   * is, then the whole leg turned about the hip.
+   */
   private static Bent tip(Skeleton s, Side side, Vec goal, Vec middle) {
-    Skeleton bent = s;
-    for (int i = 0; i < 10; i++) {
-      Frame foot = bent.limb(Limb.FOOT, side);
-      TwoBone bones = bones(s, side, foot.origin().plus(goal.minus(foot.point(middle))));
-      bent = placed(s, side, bones, bones.farFrame(bones.kneeAxis()).axes().then(ankle(s, side)));
+    Vec hip = Landmarks.hip(s, side);
+    double wanted = goal.minus(hip).length();
+    Skeleton bent = kneeTurned(s, side, bend(s, side, middle, wanted));
+    Vec from = bent.limb(Limb.FOOT, side).point(middle).minus(hip);
+    Skeleton turned = swung(bent, side, Turn.between(from, goal.minus(hip)));
+    return new Bent(turned, Math.abs(from.length() - wanted));
+  }
+
+  /** How much more a knee bends until a point of the foot is so far from the hip; in degrees. */
+  private static double bend(Skeleton s, Side side, Vec middle, double wanted) {
+    Frame shank = s.limb(Limb.SHANK, side);
+    Vec thigh = shank.axes().invert(Landmarks.hip(s, side).minus(shank.origin()));
+    Vec foot = shank.axes().invert(s.limb(Limb.FOOT, side).point(middle).minus(shank.origin()));
+    if (Math.abs(foot.minus(thigh).length() - wanted) < 1e-6) {
+      return 0;
     }
-    return new Bent(bent, bent.limb(Limb.FOOT, side).point(middle).minus(goal).length());
+    double bent = Math.toDegrees(Math.atan2(-thigh.x(), thigh.y()));
+    double low = -bent;
+    double high = MOST_BENT - bent;
+    for (int i = 0; i < 40; i++) {
+      double middleBend = (low + high) / 2;
+      boolean tooFar = Turn.aboutZ(-middleBend).apply(foot).minus(thigh).length() > wanted;
+      low = tooFar ? middleBend : low;
+      high = tooFar ? high : middleBend;
+    }
+    return (low + high) / 2;
+  }
+
+  private static Skeleton kneeTurned(Skeleton s, Side side, double degrees) {
+    Frame shank = s.limb(Limb.SHANK, side);
+    Frame bent = new Frame(shank.origin(), shank.axes().then(Turn.aboutZ(-degrees)));
+    Frame foot = new Frame(bent.point(0, -Lengths.SHANK, 0), bent.axes().then(ankle(s, side)));
+    return s.with(side, Map.of(Limb.SHANK, bent, Limb.FOOT, foot));
   }
 
   /** The ankle to a point, the ankle angle as typed. */
@@ -186,11 +210,7 @@ final class LegSolver {
 
   /** The knee bent more, the hip as it was, so that a kneeling foot rises by about {@code up}. */
   static Skeleton kneeBent(Skeleton s, Side side, double up) {
-    double degrees = Math.toDegrees(up / Lengths.SHANK);
-    Frame shank = s.limb(Limb.SHANK, side);
-    Frame bent = new Frame(shank.origin(), shank.axes().then(Turn.aboutZ(-degrees)));
-    Frame foot = new Frame(bent.point(0, -Lengths.SHANK, 0), bent.axes().then(ankle(s, side)));
-    return s.with(side, Map.of(Limb.SHANK, bent, Limb.FOOT, foot));
+    return kneeTurned(s, side, Math.toDegrees(up / Lengths.SHANK));
   }
 
   /** The ankle turned about the hip in the direction it lies, so far out of a face. */

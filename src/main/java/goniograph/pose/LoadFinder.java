@@ -66,19 +66,16 @@ final class LoadFinder {
 
   private boolean free(Chain chain, Side side) {
     return switch (chain) {
-      case NECK -> none(LoadFinder::trunk);
-      case LOW_BACK -> none(LoadFinder::trunk) && none(Part::ofHand);
-      case SHOULDER -> none(Part::ofHand, side);
+      case NECK -> none(LoadFinder::aboveHips);
+      case LOW_BACK -> none(LoadFinder::aboveHips) && none(Part::ofArm);
+      case SHOULDER -> none(Part::ofArm, side);
       case HIP -> none(part -> part.ofFoot() || part == Part.KNEE, side) && !thighOnSeat();
       case KNEE -> none(Part::ofFoot, side);
     };
   }
 
-  private static boolean trunk(Part part) {
-    return switch (part) {
-      case BACK, UPPER_BACK, FRONT, SIDE -> true;
-      default -> false;
-    };
+  private static boolean aboveHips(Part part) {
+    return part == Part.HEAD || part.ofTrunk() && part != Part.HIPS;
   }
 
   /** Who sits upright lays the thighs on the seat. */

@@ -18,11 +18,30 @@ import java.util.TreeMap;
 
 /** Reads marks ({@code ghost}, {@code arrow right hand}) and what moves ({@code left arm}). */
 final class Marks {
+  private static final List<String> LIMBS = List.of("arm", "forearm", "thigh", "leg");
   private static final List<String> PAIRED_POINTS =
-      List.of("hand", "forearm", "arm", "thigh", "leg", "foot", "knee", "heel", "wrist", "calf");
-  private static final List<String> SINGLE_POINTS = List.of("hips", "nose", "top");
+      List.of(
+          "hand",
+          "forearm",
+          "arm",
+          "thigh",
+          "leg",
+          "foot",
+          "knee",
+          "heel",
+          "wrist",
+          "calf",
+          "shoulder",
+          "elbow",
+          "ankle",
+          "toes",
+          "ear");
+  private static final List<String> SINGLE_POINTS = List.of("hips", "nose", "top", "chest");
   private static final SortedMap<String, Optional<Side>> SIDES =
       new TreeMap<>(Map.of("left ", Optional.of(Side.LEFT), "right ", Optional.of(Side.RIGHT)));
+  private static final SortedMap<String, Point> POINTS = points(SINGLE_POINTS, PAIRED_POINTS);
+  private static final SortedMap<String, Point> TARGETS =
+      points(List.of("neck", "low back", "upper back"), List.of("shin", "buttock"));
   private static final Map<String, Moving> MOVING = moving();
   private static final Map<String, Mark> MARKS = marks();
 
@@ -33,10 +52,13 @@ final class Marks {
       new Forms(
           "pose-mark-unknown",
           "a mark",
-          "Known are `ghost`, `balance`, `arrow` with `hips`, `nose`, `top`, or `left` or `right` and"
-              + " `"
+          "Known are `ghost`, `balance`, `plumb`; `arrow` and `target` with `"
+              + String.join("`, `", SINGLE_POINTS)
+              + "`, or `left` or `right` and `"
               + String.join("`, `", PAIRED_POINTS)
-              + "` (`arrow right heel`), and `angle` with a joint (`angle left knee`, `angle cva`).");
+              + "` (`arrow right heel`, `arrow right hand both ways`, `arrow right knee down`,"
+              + " `target right thigh back`); `landmark` with two points (`landmark right hand"
+              + " nose`); and `angle` with a joint (`angle left knee`, `angle cva`).");
   private static final Forms MOVING_FORMS =
       new Forms(
           "pose-moving-unknown",
@@ -75,27 +97,13 @@ final class Marks {
     return found;
   }
 
-  /** Left and right swapped. */
-  static Mark mirrored(Mark mark) {
-    if (mark instanceof Mark.Arrow arrow) {
-      return new Mark.Arrow(arrow.part(), arrow.side().map(Side::other));
-    }
-    if (mark instanceof Mark.Angle angle) {
-      return new Mark.Angle(angle.joint(), angle.side().map(Side::other));
-    }
-    return mark;
-  }
-
   private static Map<String, Mark> marks() {
     Map<String, Mark> all = new LinkedHashMap<>();
     all.put("ghost", new Mark.Ghost());
     all.put("balance", new Mark.Balance());
-    for (String point : SINGLE_POINTS) {
-      all.put("arrow " + point, new Mark.Arrow(point, Optional.empty()));
-    }
-    for (String point : PAIRED_POINTS) {
-      SIDES.forEach((word, side) -> all.put("arrow " + word + point, new Mark.Arrow(point, side)));
-    }
+    all.put("plumb", new Mark.Plumb());
+    POINTS.forEach((word, point) -> pointMarks(word, point, all));
+    TARGETS.forEach((word, point) -> all.put("target " + word, target(point, Optional.empty())));
     for (String joint : angleWords(false)) {
       all.put("angle " + joint, new Mark.Angle(joint, Optional.empty()));
     }
@@ -103,6 +111,39 @@ final class Marks {
       SIDES.forEach((word, side) -> all.put("angle " + word + joint, new Mark.Angle(joint, side)));
     }
     return all;
+  }
+
+  private static void pointMarks(String word, Point point, Map<String, Mark> all) {
+    for (Mark.Way way : Mark.Way.values()) {
+      all.put("arrow " + word + way.word(), new Mark.Arrow(point.word, point.side, way));
+    }
+    all.put("target " + word, target(point, Optional.empty()));
+    if (LIMBS.contains(point.word)) {
+      for (Mark.Face face : Mark.Face.values()) {
+        all.put("target " + word + " " + face.word(), target(point, Optional.of(face)));
+      }
+    }
+    POINTS.forEach(
+        (other, to) ->
+            all.put(
+                "landmark " + word + " " + other,
+                new Mark.Landmark(point.word, point.side, to.word, to.side)));
+  }
+
+  private static Mark target(Point point, Optional<Mark.Face> face) {
+    return new Mark.Target(point.word, point.side, face);
+  }
+
+  /** A point of the body, as words tell it. */
+  private record Point(String word, Optional<Side> side) {}
+
+  private static SortedMap<String, Point> points(List<String> single, List<String> paired) {
+    SortedMap<String, Point> points = new TreeMap<>();
+    single.forEach(word -> points.put(word, new Point(word, Optional.empty())));
+    for (String word : paired) {
+      SIDES.forEach((side, of) -> points.put(side + word, new Point(word, of)));
+    }
+    return points;
   }
 
   private static List<String> angleWords(boolean paired) {

@@ -7,19 +7,12 @@ import goniograph.body.Lengths;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
-import goniograph.body.SpineJoint;
-import goniograph.body.TrunkSection;
 import goniograph.body.Vec;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Measures on the solved body how well its contacts are kept, apart from how they were solved. */
 final class Measuring {
-  private static final Vec DOWN = new Vec(0, -1, 0);
-  private static final List<TrunkSection> ABOVE_PELVIS =
-      TrunkSection.ALL.stream().filter(section -> section.joint().isPresent()).toList();
-
   private final PoseFile pose;
   private final Touch touch;
   private final Pins pins;
@@ -34,16 +27,18 @@ final class Measuring {
   List<ContactMiss> misses(Skeleton s, List<Contact> contacts) {
     return contacts.stream()
         .filter(c -> c.manner() != Contact.Manner.HOLDING)
-        .map(c -> new ContactMiss(c, pose.body().cm(miss(s, c))))
+        .map(c -> new ContactMiss(c, pose.body().cm(gap(s, c)), pose.body().cm(slip(s, c))))
         .toList();
-  }
-
-  private double miss(Skeleton s, Contact contact) {
-    return Math.max(gap(s, contact), slip(s, contact));
   }
 
   private double gap(Skeleton s, Contact contact) {
     Side side = contact.side().orElse(Side.RIGHT);
+    if (contact.otherHand().isPresent()) {
+      Frame other = s.limb(Limb.HAND, contact.otherHand().get());
+      double along = -other.axes().invert(Landmarks.palm(s, side).minus(other.origin())).y();
+      Vec under = other.point(0, -Math.max(0, Math.min(Lengths.PALM, along)), 0);
+      return Math.abs(Landmarks.palm(s, side).minus(under).length() - Hands.ON_HAND);
+    }
     if (contact.otherFoot().isPresent()) {
       Vec other = Landmarks.ankle(s, contact.otherFoot().get());
       return Math.abs(Landmarks.ankle(s, side).minus(other).length() - Feet.STACKED);
@@ -90,8 +85,8 @@ final class Measuring {
 
   private static double hand(Skeleton s, Side side, Contact contact, Surface face) {
     Vec palm = Landmarks.palm(s, side);
-    if (contact.target().equals(Contact.THIGHS)) {
-      Frame thigh = s.limb(Limb.THIGH, side);
+    if (contact.thigh().isPresent()) {
+      Frame thigh = s.limb(Limb.THIGH, contact.thigh().get());
       double along = -thigh.axes().invert(palm.minus(thigh.origin())).y();
       Vec axis = thigh.point(0, -Math.max(0, Math.min(Lengths.THIGH, along)), 0);
       return Math.abs(palm.minus(axis).length() - Hands.THIGH_HEIGHT);
@@ -116,42 +111,6 @@ final class Measuring {
 
   private static double level(Vec v) {
     return Math.hypot(v.x(), v.z());
-  }
-
-  /** A part and how deep it lies below the floor, in cm. */
-  record Depth(String part, double cm) {}
-
-  /** The part that lies deepest below the floor; its depth is 0 where none does. */
-  Depth deepest(Skeleton s) {
-    double hips = touch.ground(s.pelvis().origin());
-    double chest = touch.ground(s.spine(SpineJoint.T5).origin());
-    Stream<Depth> trunk =
-        Stream.of(
-            new Depth("hips", hips + Outline.hips(s, DOWN) - Outline.COMPRESSION),
-            new Depth("trunk", chest + trunk(s)),
-            new Depth("head", touch.ground(Landmarks.head(s)) + Touch.head(s, DOWN)));
-    Clearance clearance = new Clearance(touch);
-    Stream<Depth> limbs =
-        Stream.of(Side.values())
-            .flatMap(
-                side ->
-                    Stream.of(
-                        new Depth("hand", clearance.handDepth(s, side)),
-                        new Depth("elbow", clearance.elbowDepth(s, side)),
-                        new Depth("knee", knee(clearance, s, side)),
-                        new Depth("foot", clearance.footDepth(s, side))));
-    return Stream.concat(trunk, limbs)
-        .map(depth -> new Depth(depth.part, pose.body().cm(depth.cm)))
-        .filter(depth -> depth.cm > .01)
-        .reduce(new Depth("", 0), (a, b) -> b.cm > a.cm ? b : a);
-  }
-
-  private static double trunk(Skeleton s) {
-    return Outline.trunk(s, DOWN, ABOVE_PELVIS) - Outline.COMPRESSION;
-  }
-
-  private static double knee(Clearance clearance, Skeleton s, Side side) {
-    return clearance.depth(Landmarks.knee(s, side), Lengths.KNEELING_KNEE);
   }
 
   /** How a foot stands over what is below it. */

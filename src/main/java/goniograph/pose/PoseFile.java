@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A pose as an author wrote it, for one side of the body.
@@ -27,6 +28,8 @@ import java.util.Optional;
  * @param frames the key frames in order; one where nothing moves
  * @param moving what is marked as moving
  * @param marks what is drawn on top
+ * @param focus the part of the body that alone is shown
+ * @param wrong how it is not to be done: what is typed here changes the last frame
  * @param balanced true where the body shall shift until it stands over its feet
  */
 public record PoseFile(
@@ -44,6 +47,8 @@ public record PoseFile(
     List<KeyFrame> frames,
     Moving moving,
     List<Mark> marks,
+    Optional<Focus> focus,
+    Optional<KeyFrame> wrong,
     boolean balanced) {
   public PoseFile {
     supports = List.copyOf(supports);
@@ -72,6 +77,12 @@ public record PoseFile(
     return right ? Side.RIGHT : Side.LEFT;
   }
 
+  /** The wrong way whole: the last frame with what is wrong about it. */
+  Optional<KeyFrame> wrongWay() {
+    KeyFrame last = frames.get(frames.size() - 1);
+    return wrong.map(own -> own.over(last));
+  }
+
   /** What an author typed for a frame: what a frame types hides what the pose typed. */
   List<TypedAngle> typed(KeyFrame frame) {
     List<TypedAngle> all = new ArrayList<>(frame.typed());
@@ -87,17 +98,15 @@ public record PoseFile(
    */
   public List<SegmentWish> wishes(KeyFrame frame) {
     List<SegmentWish> all = new ArrayList<>(frame.wishes());
-    wishes.stream()
-        .filter(wish -> frame.wishes().stream().noneMatch(wish::sameSegment))
-        .filter(wish -> frame.typed().stream().noneMatch(t -> t.freedom().equals(wish.own())))
-        .forEach(all::add);
+    wishes.stream().filter(frame::saysNothingOf).forEach(all::add);
     all.sort(Comparator.comparing(SegmentWish::segment));
     return all;
   }
 
   /** True where some angles are to be worked out from how segments lie. */
   boolean aims() {
-    return frames.stream().anyMatch(frame -> !wishes(frame).isEmpty());
+    return Stream.concat(frames.stream(), wrongWay().stream())
+        .anyMatch(frame -> !wishes(frame).isEmpty());
   }
 
   /** What touches in a frame, side by side: its own contacts first, then those of every frame. */
@@ -118,10 +127,25 @@ public record PoseFile(
   }
 
   /** The same pose with other key frames. */
-  PoseFile with(List<KeyFrame> others) {
+  PoseFile with(List<KeyFrame> others, Optional<KeyFrame> otherWrong) {
     return new PoseFile(
-        id, at, base, body, view, camera, supports, props, contacts, typed, wishes, others, moving,
-        marks, balanced);
+        id,
+        at,
+        base,
+        body,
+        view,
+        camera,
+        supports,
+        props,
+        contacts,
+        typed,
+        wishes,
+        others,
+        moving,
+        marks,
+        focus,
+        otherWrong,
+        balanced);
   }
 
   /** The same pose seen in another view. */
@@ -141,6 +165,8 @@ public record PoseFile(
         frames,
         moving,
         marks,
+        focus,
+        wrong,
         balanced);
   }
 
@@ -160,7 +186,9 @@ public record PoseFile(
         wishes.stream().map(SegmentWish::mirrored).toList(),
         frames.stream().map(KeyFrame::mirrored).toList(),
         moving.mirrored(),
-        marks.stream().map(Marks::mirrored).toList(),
+        marks.stream().map(Mark::mirrored).toList(),
+        focus.map(Focus::mirrored),
+        wrong.map(KeyFrame::mirrored),
         balanced);
   }
 }

@@ -129,12 +129,14 @@ public final class PoseReader {
         frames(form, supportWords(supports), contacts),
         Marks.moving(form.optional("moving"), complaint),
         Marks.marks(form.optional("marks"), complaint),
+        form.optional("focus").as(Spellings.oneOf(Focus.words())).map(Located::value),
+        frame(form, "wrong", "wrong", supportWords(supports), contacts),
         form.optional("balance").as(Spellings.oneOf(List.of("auto"))).isPresent());
   }
 
   private static List<String> targets(List<SupportWish> supports, List<PropWish> props) {
-    List<String> targets =
-        new ArrayList<>(List.of("floor", Contact.THIGHS, Contact.LEFT_FOOT, Contact.RIGHT_FOOT));
+    List<String> targets = new ArrayList<>(List.of("floor"));
+    targets.addAll(Contact.BODY);
     supports.forEach(support -> targets.addAll(support.targets()));
     props.forEach(prop -> targets.add(prop.word()));
     return targets;

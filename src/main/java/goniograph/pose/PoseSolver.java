@@ -44,13 +44,18 @@ public final class PoseSolver {
     List<Frame> keys = pose.frames().stream().map(this::key).toList();
     List<Frame> motion = motion(keys);
     HeldThings held = new HeldThings(pose, keys.get(0).skeleton, solver.room());
-    Scene scene = scene(moments(keys, held), moments(motion, held), held.fixtures());
+    Scene scene = scene(moments(keys, held), moments(motion, held), held.fixtures(), wrong(held));
     return new Solved(scene, facts(keys, scene.keys(), motion, scene.motion()));
   }
 
   private Frame key(KeyFrame frame) {
     List<Contact> contacts = pose.contacts(frame);
     return new Frame(frame.name(), solver.solve(pose.angles(frame), contacts), contacts);
+  }
+
+  private Optional<Moment> wrong(HeldThings held) {
+    List<Frame> frames = pose.wrongWay().map(this::key).stream().toList();
+    return moments(frames, held).stream().findFirst();
   }
 
   private List<Frame> motion(List<Frame> keys) {
@@ -88,23 +93,29 @@ public final class PoseSolver {
         .toList();
   }
 
-  private Scene scene(List<Moment> keys, List<Moment> motion, List<Support> fixtures) {
+  private Scene scene(
+      List<Moment> keys, List<Moment> motion, List<Support> fixtures, Optional<Moment> wrong) {
     List<Support> supports = supports();
     supports.addAll(fixtures);
+    boolean wallAhead = wallAhead() || !fixtures.isEmpty();
+    View view =
+        pose.view() == View.AUTO
+            ? new BestView(pose, near(), wallAhead, supports).of(keys)
+            : pose.view();
     return new Scene(
         pose.id(),
         pose.base().word(),
         pose.body(),
-        pose.view().word(),
-        pose.camera()
-            .orElseGet(
-                () -> pose.view().camera(near(), pose.base(), wallAhead() || !fixtures.isEmpty())),
+        view.word(),
+        pose.camera().orElseGet(() -> view.camera(near(), pose.base(), wallAhead)),
         keys,
         motion,
         supports,
         pose.moving().limbs(),
         pose.moving().trunk(),
-        pose.marks());
+        pose.marks(),
+        pose.focus(),
+        wrong);
   }
 
   private List<Support> supports() {

@@ -32,11 +32,9 @@ final class RootFit {
   private static final double PINNED = .3;
 
   /** The part of an arm's length that it readily reaches. */
-  private static final double REACH = .97;
+  private static final double REACH = .94;
 
-  private static final double PLACE = .02;
-  private static final double TURN = .15;
-  private static final double FIXED = 1000;
+  private static final double FIRM = 1000;
 
   private static final Vec DOWN = new Vec(0, -1, 0);
 
@@ -64,35 +62,73 @@ final class RootFit {
       return s;
     }
     carrying.forEach(c -> carrier(c, terms));
-    double pitch = pitches(s, contacts, carrying) ? TURN : FIXED;
-    double roll = base == BasePosture.HANDS_AND_KNEES ? TURN : FIXED;
+    List<Way> ways = ways(s, contacts, carrying);
     UnaryOperator<Skeleton> settled = body -> RootPlacer.settled(body, carrying, pins, touch);
-    double[] q = LeastSquares.solve(4, at -> residuals(at, s, terms, settled, pitch, roll));
-    return settled.apply(moved(s, q));
+    double[] q = LeastSquares.solve(ways.size(), at -> residuals(at, ways, s, terms, settled));
+    return settled.apply(moved(s, ways, q));
+  }
+
+  /** How the whole body may move, and how much it counts that it keeps its typed place. */
+  private enum Way {
+    AHEAD(.02),
+    ASIDE(.02),
+    /** Radians, forward about the axis to the right. */
+    PITCH(.15),
+    /** Radians, about the axis ahead. */
+    ROLL(.15);
+
+    private final double weight;
+
+    Way(double weight) {
+      this.weight = weight;
+    }
+  }
+
+  /** A body on trunk or knees stays in its place; one on its feet may shift over them. */
+  private List<Way> ways(Skeleton s, List<Contact> contacts, List<Contact> carrying) {
+    List<Way> ways = new ArrayList<>();
+    if (carrying.get(0).part() == Part.FOOT) {
+      ways.add(Way.AHEAD);
+      ways.add(Way.ASIDE);
+    }
+    if (pitches(s, contacts, carrying)) {
+      ways.add(Way.PITCH);
+    }
+    if (base == BasePosture.HANDS_AND_KNEES) {
+      ways.add(Way.ROLL);
+    }
+    return ways;
   }
 
   private static double[] residuals(
       double[] q,
+      List<Way> ways,
       Skeleton s,
       List<ToDoubleFunction<Skeleton>> terms,
-      UnaryOperator<Skeleton> settled,
-      double pitch,
-      double roll) {
-    Skeleton body = settled.apply(moved(s, q));
-    double[] r = new double[terms.size() + 4];
+      UnaryOperator<Skeleton> settled) {
+    Skeleton body = settled.apply(moved(s, ways, q));
+    double[] r = new double[terms.size() + q.length];
     for (int i = 0; i < terms.size(); i++) {
       r[i] = terms.get(i).applyAsDouble(body);
     }
-    r[terms.size()] = PLACE * q[0];
-    r[terms.size() + 1] = PLACE * q[1];
-    r[terms.size() + 2] = pitch * q[2];
-    r[terms.size() + 3] = roll * q[3];
+    for (int i = 0; i < q.length; i++) {
+      r[terms.size() + i] = ways.get(i).weight * q[i];
+    }
     return r;
   }
 
-  private static Skeleton moved(Skeleton s, double[] q) {
-    Turn turn = Turn.aboutX(Math.toDegrees(q[3])).then(Turn.aboutZ(Math.toDegrees(q[2])));
-    return s.turned(turn, s.pelvis().origin()).moved(new Vec(q[0], 0, q[1]));
+  private static Skeleton moved(Skeleton s, List<Way> ways, double[] q) {
+    Turn turn = Turn.NONE;
+    Vec shift = Vec.ZERO;
+    for (int i = 0; i < q.length; i++) {
+      switch (ways.get(i)) {
+        case AHEAD -> shift = shift.plus(new Vec(q[i], 0, 0));
+        case ASIDE -> shift = shift.plus(new Vec(0, 0, q[i]));
+        case PITCH -> turn = Turn.aboutZ(Math.toDegrees(q[i]));
+        case ROLL -> turn = Turn.aboutX(Math.toDegrees(q[i])).then(turn);
+      }
+    }
+    return s.turned(turn, s.pelvis().origin(), shift);
   }
 
   /** What carriers want: to touch, and to stay; planted feet bend their legs to stay. */
@@ -189,14 +225,18 @@ final class RootFit {
       List<Contact> carrying,
       List<ToDoubleFunction<Skeleton>> terms) {
     Optional<Pins.Pin> pin = pins.find(c);
-    if (c.part() == Part.FOOT && pin.isPresent() && bridges(contacts, carrying)) {
+    if (c.part() == Part.FOOT
+        && pin.isPresent()
+        && touch.face(c).isPresent()
+        && bridges(contacts, carrying)) {
       Side side = c.side().orElse(Side.RIGHT);
-      Vec ankle = pin.get().point();
+      Surface face = touch.face(c).orElseThrow();
+      Vec ankle = Touch.foot(face, pin.get().point()).plus(face.normal().times(Lengths.ANKLE));
       terms.add(s -> LEG * (Landmarks.knee(s, side).minus(ankle).length() - Lengths.SHANK));
       terms.add(
           s -> {
             double hips = -Outline.hips(s, DOWN) + Outline.COMPRESSION;
-            return HARD * Math.min(0, hips - touch.ground(s.pelvis().origin()));
+            return FIRM * Math.min(0, hips - touch.ground(s.pelvis().origin()));
           });
     }
   }

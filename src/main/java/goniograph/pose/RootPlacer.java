@@ -41,7 +41,9 @@ final class RootPlacer {
       return s.moved(Vec.UP.times(-lowest));
     }
     List<Contact> carrying = carrying(carrier.get(), contacts, touch);
-    Skeleton settled = anchored(settled(s, carrying, pins, touch), carrying, pins);
+    Vec back = back(s, carrying, pins);
+    Skeleton anchored = s.moved(new Vec(back.x(), 0, back.z()));
+    Skeleton settled = settled(anchored, carrying, pins, touch);
     Skeleton fitted = new RootFit(pose.base(), pins, touch, first).fit(settled, contacts, carrying);
     carrying.forEach(c -> pins.keep(c, Touch.anchor(fitted, c), Touch.heading(fitted, c)));
     return fitted;
@@ -60,17 +62,22 @@ final class RootPlacer {
    */
   static Skeleton settled(Skeleton s, List<Contact> carrying, Pins pins, Touch touch) {
     double up = carrying.stream().mapToDouble(c -> -touch.gap(s, c)).max().orElse(0);
-    Skeleton lifted = s.moved(Vec.UP.times(up));
     boolean stands = carrying.get(0).part() == Part.FOOT;
-    return stands ? lifted : anchored(lifted, carrying, pins);
+    Vec back = stands ? Vec.ZERO : back(s, carrying, pins);
+    return s.moved(new Vec(back.x(), up, back.z()));
   }
 
-  private static Skeleton anchored(Skeleton s, List<Contact> carrying, Pins pins) {
-    List<Vec> ways =
-        carrying.stream()
-            .flatMap(c -> pins.find(c).map(pin -> pin.point().minus(Touch.anchor(s, c))).stream())
-            .toList();
-    Vec way = ways.stream().reduce(Vec.ZERO, Vec::plus).times(1.0 / Math.max(1, ways.size()));
-    return s.moved(new Vec(way.x(), 0, way.z()));
+  /** From where the carriers are to where they were before. */
+  private static Vec back(Skeleton s, List<Contact> carrying, Pins pins) {
+    Vec sum = Vec.ZERO;
+    int pinned = 0;
+    for (Contact c : carrying) {
+      Optional<Pins.Pin> pin = pins.find(c);
+      if (pin.isPresent()) {
+        sum = sum.plus(pin.get().point().minus(Touch.anchor(s, c)));
+        pinned++;
+      }
+    }
+    return sum.times(1.0 / Math.max(1, pinned));
   }
 }

@@ -5,6 +5,7 @@ import goniograph.body.Limb;
 import goniograph.body.Side;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -22,6 +23,8 @@ import java.util.Set;
  * @param movingLimbs the limb segments that are marked as moving
  * @param movingTrunk true where head or trunk is marked as moving
  * @param marks what is drawn on top
+ * @param focus the part of the body that alone is shown
+ * @param wrong how it is not to be done
  */
 public record Scene(
     String id,
@@ -34,7 +37,9 @@ public record Scene(
     List<Support> supports,
     Map<Side, Set<Limb>> movingLimbs,
     boolean movingTrunk,
-    List<Mark> marks) {
+    List<Mark> marks,
+    Optional<Focus> focus,
+    Optional<Moment> wrong) {
   public Scene {
     keys = List.copyOf(keys);
     motion = List.copyOf(motion);
@@ -43,9 +48,39 @@ public record Scene(
     marks = List.copyOf(marks);
   }
 
+  /** The scene without anything drawn on top. */
+  public Scene unmarked() {
+    return new Scene(
+        id,
+        base,
+        body,
+        view,
+        camera,
+        keys,
+        motion,
+        supports,
+        movingLimbs,
+        movingTrunk,
+        List.of(),
+        focus,
+        Optional.empty());
+  }
+
   /** The scene on other supports. */
   public Scene with(List<Support> others) {
     return new Scene(
-        id, base, body, view, camera, keys, motion, others, movingLimbs, movingTrunk, marks);
+        id,
+        base,
+        body,
+        view,
+        camera,
+        keys,
+        motion,
+        others,
+        movingLimbs,
+        movingTrunk,
+        marks,
+        focus,
+        wrong);
   }
 }

@@ -54,6 +54,25 @@ public record SceneFacts(
     return all;
   }
 
+  /**
+   * When a moment is, in the pose file's words: {@code at `end`}, {@code between `start` and
+   * `via`}; empty where nothing moves.
+   */
+  public String when(MomentFacts moment) {
+    if (keys.size() == 1) {
+      return "";
+    }
+    double place = (double) motion.indexOf(moment) * (keys.size() - 1) / (motion.size() - 1);
+    int before = Math.max(0, Math.min((int) place, keys.size() - 2));
+    return moment.name().isEmpty()
+        ? "between " + key(keys.get(before)) + " and " + key(keys.get(before + 1))
+        : "at " + key(moment);
+  }
+
+  private static String key(MomentFacts moment) {
+    return "`" + moment.name().replaceFirst("^via-1$", "via").replace("via-", "via ") + "`";
+  }
+
   /** Each freedom's smallest and largest value over the whole movement. */
   public SortedMap<Freedom, Extreme> extremes() {
     SortedMap<Freedom, Extreme> extremes = new TreeMap<>();

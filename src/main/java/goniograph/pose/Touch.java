@@ -39,8 +39,8 @@ final class Touch {
 
   /** As {@link #face(Contact)}; of several faces the arm's nearest; also the thigh's upper side. */
   Optional<Surface> face(Skeleton s, Contact contact) {
-    if (contact.target().equals(Contact.THIGHS)) {
-      return Optional.of(thigh(s, contact.side().orElse(Side.RIGHT)));
+    if (contact.thigh().isPresent()) {
+      return contact.thigh().map(side -> thigh(s, side));
     }
     return contact.part().ofArm() ? room.face(contact.target(), anchor(s, contact)) : face(contact);
   }

@@ -20,7 +20,9 @@ public enum View {
   BACK(new Camera(-90, 8)),
   THREE_QUARTER(new Camera(48, 10)),
   OBLIQUE_TOP(new Camera(62, 38)),
-  SIDE_LYING(new Camera(0, 24));
+  SIDE_LYING(new Camera(0, 24)),
+  /** The view that shows most; which that is says {@link BestView}. */
+  AUTO(new Camera(14, 7));
 
   private static final Camera SIDE_LOW = new Camera(5, 12);
   private static final Camera SIDE_TO_WALL = new Camera(-17, 8);

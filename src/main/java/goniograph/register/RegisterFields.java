@@ -85,6 +85,36 @@ final class RegisterFields {
     return Optional.of(new PieceRecord(source.get(), target.get(), by.get(), on.get()));
   }
 
+  static Optional<AcceptedFinding> accepted(Form form) {
+    Optional<String> rule = plain(form.required("rule", "sentence-long").as(Spellings.ID_WORD));
+    String language = plain(form.optional("language").as(Spellings.TEXT)).orElse("");
+    Optional<String> finding = plain(form.required("finding", "…").as(DIGEST));
+    Optional<String> reason = plain(form.required("reason", "…").as(Spellings.TEXT));
+    Optional<Role> role = plain(form.required("role", "author").as(Spellings.oneOf(Role.class)));
+    Optional<String> by = by(form);
+    Optional<LocalDate> on = on(form);
+    Optional<LocalDate> until = plain(form.required("until", EXAMPLE_DAY).as(Spellings.DAY));
+    if (rule.isEmpty()
+        || finding.isEmpty()
+        || reason.isEmpty()
+        || role.isEmpty()
+        || by.isEmpty()
+        || on.isEmpty()
+        || until.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new AcceptedFinding(
+            rule.get(),
+            language,
+            finding.get(),
+            reason.get(),
+            role.get(),
+            by.get(),
+            on.get(),
+            until.get()));
+  }
+
   static Optional<Recall> recall(Form form) {
     Optional<String> id = plain(form.required("id", "hp-chair-rise").as(Spellings.ID_WORD));
     Optional<String> reason = plain(form.required("reason", "…").as(Spellings.TEXT));

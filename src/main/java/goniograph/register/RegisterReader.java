@@ -62,7 +62,8 @@ public final class RegisterReader {
     return new EntryRegister(
         RegisterFields.signatures(form.optional("entry")),
         map(form.optional("versions"), "the language versions", RegisterFields::signatures),
-        map(form.optional("pieces"), "the pieces", RegisterFields::pieces));
+        map(form.optional("pieces"), "the pieces", RegisterFields::pieces),
+        list(form.optional("accepted"), "an acceptance", RegisterFields::accepted));
   }
 
   private static SharedRegister shared(Form form) {

@@ -31,6 +31,7 @@ public final class RegisterWriter {
     some(file, "entry", signatures(register.entry()));
     some(file, "versions", map(register.versions(), RegisterWriter::signatures));
     some(file, "pieces", map(register.pieces(), RegisterWriter::pieces));
+    some(file, "accepted", register.accepted().stream().map(RegisterWriter::accepted).toList());
     return bytes(file);
   }
 
@@ -85,6 +86,21 @@ public final class RegisterWriter {
     fields.put("target", piece.target());
     fields.put("by", piece.by());
     fields.put("on", piece.on().toString());
+    return fields;
+  }
+
+  private static Object accepted(AcceptedFinding one) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("rule", one.rule());
+    if (!one.language().isEmpty()) {
+      fields.put("language", one.language());
+    }
+    fields.put("reason", one.reason());
+    fields.put("role", one.role().word());
+    fields.put("by", one.by());
+    fields.put("on", one.on().toString());
+    fields.put("until", one.until().toString());
+    fields.put("finding", one.finding());
     return fields;
   }
 

@@ -47,7 +47,7 @@ public record Releasing(Files files, Releases earlier) {
   private void free(String name) {
     RegisterFields.RELEASE.read(
         name,
-        (rule, what, mend) -> {
+        (rule, what, mend, grade, better) -> {
           throw new Refused(what + " " + mend);
         });
     if (earlier.manifests().stream().anyMatch(one -> one.name().equals(name))) {

@@ -154,7 +154,8 @@ public record PaperPlan(
   }
 
   public String drawingStyle(Drawings.Panel panel) {
-    return String.format(Locale.ROOT, "margin-top: %.2fmm", -panel.floor() - PATH / 2);
+    double top = panel.wrong() ? panel.floor() : -panel.floor() - PATH / 2;
+    return String.format(Locale.ROOT, "margin-top: %.2fmm", top);
   }
 
   /** Width of a day of the diary, mm. */

@@ -73,6 +73,7 @@ public record DrawingMaker(Phrases phrases, Person person) {
               alternative,
               panel.floor()));
     }
+    figure.wrong().map(panel -> wrong(panel, figure, entry, wording)).ifPresent(panels::add);
     String whole = told.isEmpty() ? words.whole() : told;
     return new Drawings(panels, motion(scene, options, entry + "-motion", whole, wording));
   }
@@ -86,8 +87,19 @@ public record DrawingMaker(Phrases phrases, Person person) {
                     id, motion.svg(id, words), motion.style(id), wording.say("figure.play")));
   }
 
+  /** The wrong way stands as low as the floor of the others; its caption says what it is. */
+  private static Drawings.Panel wrong(Panel panel, Figure figure, String entry, Wording wording) {
+    String words = wording.say("figure.not-like-this");
+    return new Drawings.Panel(
+        words,
+        panel.svg(entry + "-wrong", words, words),
+        words,
+        figure.panels().get(0).height() - panel.height(),
+        true);
+  }
+
   private FigureOptions options(Scene scene, Optional<Side> side, Wording wording) {
-    int panels = scene.keys().size();
+    int panels = scene.keys().size() + (scene.wrong().isPresent() ? 1 : 0);
     double width = Math.min(WIDEST, WIDTH / panels - GAP);
     boolean rightToLeft = phrases.language().direction() == Direction.RIGHT_TO_LEFT;
     FigureOptions options =

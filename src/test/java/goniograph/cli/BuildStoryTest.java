@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,7 +55,8 @@ class BuildStoryTest {
             new PrintWriter(said),
             new PrintWriter(refused),
             path -> DiskFiles.at(folder.resolve(path)),
-            zone -> LocalDate.of(2026, 11, 25));
+            zone -> LocalDate.of(2026, 11, 25),
+            Optional.empty());
     int code = Goniograph.run(world, arguments);
     out = said.toString();
     err = refused.toString();

@@ -118,4 +118,84 @@ class CheckCommandTest {
     assertEquals(
         "There is no rule `breathe-on-efort`; did you mean `breathe-on-effort`?\n", console.err());
   }
+
+  @Test
+  void mendShowsTheDifferenceMakesTheSafeOnesAndLeavesTheRest() {
+    change(BALANCE, "{ n: 2, hold: 30 s,", "{ n: 2, hold: 30 sec,");
+    change(BALANCE, "aim: balance", "aim: balans");
+    assertEquals(Exit.FINDINGS, console.run("check", "--mend"));
+    assertTrue(console.out().contains("+    - { n: 2, hold: 30 s,"), console.out());
+    assertTrue(console.out().contains("1 mend made in 1 file."), console.out());
+    assertTrue(console.out().contains("1 more would be asked for"), console.out());
+    assertTrue(console.out().contains("`balans`"), console.out());
+    assertTrue(text(BALANCE).contains("{ n: 2, hold: 30 s,"));
+    assertTrue(text(BALANCE).contains("aim: balans"));
+  }
+
+  @Test
+  void whatChangesTheMeaningIsAskedForAtATerminal() {
+    change(BALANCE, "aim: balance", "aim: balans");
+    console.answers(false);
+    assertEquals(Exit.FINDINGS, console.run("check", "--mend"));
+    assertTrue(text(BALANCE).contains("aim: balans"));
+    console.answers(true);
+    assertEquals(Exit.CLEAN, console.run("check", "--mend"));
+    assertTrue(console.out().contains("Make this change? [y/N]"), console.out());
+    assertTrue(text(BALANCE).contains("aim: balance"));
+  }
+
+  private String text(String file) {
+    return new String(console.files.bytes(file).orElseThrow(), StandardCharsets.UTF_8);
+  }
+
+  private void longSentence() {
+    console.files.delete("content/exercises/ba-heel-toe-stand/ar.md");
+    change(
+        BALANCE,
+        "## feel",
+        "6. Stand there and look at the wall and think of the sea and of the boats and of all the"
+            + " gulls above the quiet harbour town.\n\n## feel");
+  }
+
+  private int accept(String rule, String role, String until) {
+    return console.run(
+        "register",
+        "accept",
+        "ba-heel-toe-stand",
+        rule,
+        "--as",
+        "author-1",
+        "--role",
+        role,
+        "--reason",
+        "read aloud to three people",
+        "--until",
+        until);
+  }
+
+  @Test
+  void anAcceptedWarningStandsUntilItsDayAndOnlyWordForWord() {
+    longSentence();
+    assertEquals(Exit.FINDINGS, console.run("check", "--fail-on", "warning"));
+    assertEquals(Exit.CLEAN, accept("sentence-length", "author", "2027-01-31"), console.err());
+    assertEquals(Exit.CLEAN, console.run("check", "--fail-on", "warning"), console.out());
+    assertTrue(console.run("check", "--format", "json") == Exit.CLEAN);
+    assertTrue(console.out().contains("\"accepted\" : true"), console.out());
+    console.run("check", "--fail-on", "warning", "--today", "2027-02-01");
+    assertTrue(console.out().contains("acceptance-expired"), console.out());
+    change(BALANCE, "of the sea", "of the sea and the sky");
+    assertEquals(Exit.FINDINGS, console.run("check", "--fail-on", "warning"));
+    assertTrue(console.out().contains("acceptance-unused"), console.out());
+  }
+
+  @Test
+  void anErrorIsNotAcceptedNorAWarningByTheWrongRole() {
+    change(BALANCE, "{ n: 2, hold: 30 s,", "{ n: 2, hold: 90 s,");
+    assertEquals(Exit.USAGE, accept("dose-limit", "clinical", "2027-01-31"));
+    assertTrue(console.err().contains("cannot be accepted"), console.err());
+    longSentence();
+    assertEquals(Exit.USAGE, accept("sentence-length", "clinical", "2027-01-31"));
+    assertTrue(console.err().contains("in the role author"), console.err());
+    assertEquals(Exit.USAGE, accept("sentence-length", "author", "2025-01-31"));
+  }
 }

@@ -5,11 +5,14 @@ import goniograph.source.MemoryFiles;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
 /** Runs commands on a library in memory and keeps what they print. */
 final class Console {
   final MemoryFiles files = new MemoryFiles();
+  private Optional<BooleanSupplier> answer = Optional.empty();
   private StringWriter out = new StringWriter();
   private StringWriter err = new StringWriter();
 
@@ -31,7 +34,8 @@ final class Console {
             new PrintWriter(out),
             new PrintWriter(err),
             folders,
-            zone -> LocalDate.of(2026, 11, 25));
+            zone -> LocalDate.of(2026, 11, 25),
+            answer);
     return Goniograph.run(world, arguments);
   }
 
@@ -40,6 +44,11 @@ final class Console {
       throw error;
     }
     throw (RuntimeException) thrown;
+  }
+
+  /** Whoever sits at the terminal gives this answer to every question. */
+  void answers(boolean yes) {
+    answer = Optional.of(() -> yes);
   }
 
   String out() {

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -82,7 +83,13 @@ class FigureCommandTest {
   void aWatchedFileIsDrawnAtEverySaveAndABrokenOneSurvived() throws InterruptedException {
     BlockingQueue<String> lines = new LinkedBlockingQueue<>();
     PrintWriter err = new PrintWriter(new Lines(lines));
-    World world = new World(err, err, folder -> console.files, zone -> LocalDate.of(2026, 11, 25));
+    World world =
+        new World(
+            err,
+            err,
+            folder -> console.files,
+            zone -> LocalDate.of(2026, 11, 25),
+            Optional.empty());
     Thread watching =
         new Thread(() -> Goniograph.run(world, "figure", FILE, "--out", "bow.svg", "--watch"));
     watching.start();

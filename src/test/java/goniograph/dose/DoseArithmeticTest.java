@@ -3,7 +3,6 @@ package goniograph.dose;
 import static goniograph.dose.Doses.dose;
 import static goniograph.dose.Doses.tempo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -154,40 +153,17 @@ class DoseArithmeticTest {
     assertEquals(agrees, DoseArithmetic.agree(declared, computed));
   }
 
-  /** Ratamess 2009: loads rise by 2 to 10 %: from 10 kg to at most 11, from 2 kg to at most 2.2. */
-  @ParameterizedTest
-  @CsvSource({"10, 11, true", "10, 11.1, false", "2, 2.2, true", "2, 2.5, false"})
-  void aLoadRisesByATenthAtMost(String from, String to, boolean small) {
-    Quantity before = Quantity.of(from, Unit.KILOGRAM);
-    Quantity after = Quantity.of(to, Unit.KILOGRAM);
-    assertEquals(small, DoseArithmetic.smallStep(before, after, List.of()));
-  }
-
-  @Test
-  void orToTheNextItemOfTheTable() {
-    List<Quantity> weights =
-        List.of(
-            Quantity.of(500, Unit.GRAM),
-            Quantity.of(1, Unit.KILOGRAM),
-            Quantity.of(2, Unit.KILOGRAM));
-    Quantity half = Quantity.of("0.5", Unit.KILOGRAM);
-    assertTrue(DoseArithmetic.smallStep(half, Quantity.of(1, Unit.KILOGRAM), weights));
-    assertFalse(DoseArithmetic.smallStep(half, Quantity.of(2, Unit.KILOGRAM), weights));
-  }
-
-  /** 2 to 2.5 kg is a quarter more. */
-  @Test
-  void aRiseIsToldInPerCent() {
-    BigDecimal rise =
-        DoseArithmetic.risePercent(
-            Quantity.of(2, Unit.KILOGRAM), Quantity.of("2.5", Unit.KILOGRAM));
-    assertEquals(0, rise.compareTo(BigDecimal.valueOf(25)));
-  }
-
   @ParameterizedTest
   @CsvSource({"3, 8, true", "3, 9, false", "1, 24, true", "6, 3, true", "6, 4, false"})
   void sessionsFitIntoSixteenWakingHours(int perDay, int gap, boolean fits) {
     assertEquals(fits, DoseArithmetic.fitsWakingHours(perDay, Quantity.of(gap, Unit.HOUR)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2, 960 min", "3, 480 min", "4, 320 min", "6, 192 min"})
+  void theLongestGapJustFits(int perDay, String gap) {
+    assertEquals(gap, DoseArithmetic.longestGap(perDay).toString());
+    assertTrue(DoseArithmetic.fitsWakingHours(perDay, DoseArithmetic.longestGap(perDay)));
   }
 
   /** 3 a week for 6 weeks are 18 sessions; 3 a day, 7 days a week are 21. */

@@ -6,6 +6,8 @@ import static java.time.DayOfWeek.THURSDAY;
 import static java.time.DayOfWeek.TUESDAY;
 import static java.time.DayOfWeek.WEDNESDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -45,5 +47,18 @@ class TimetableTest {
   @Test
   void threeDaysAWeekAreTheMostThatLeave48Hours() {
     assertEquals(3, Timetable.mostDays(2));
+  }
+
+  /** Counted by hand: Monday, Wednesday, Friday moved round the week; two days 2 or more apart. */
+  @ParameterizedTest
+  @CsvSource({"1, 2, 7", "2, 2, 14", "3, 2, 7", "4, 2, 0", "2, 3, 7", "2, 4, 0", "7, 1, 1"})
+  void whichWeeksThereAre(int days, int gap, int patterns) {
+    assertEquals(patterns, Timetable.patterns(days, gap).size());
+  }
+
+  @Test
+  void mondayWednesdayFridayIsOneOfThem() {
+    assertTrue(Timetable.patterns(3, 2).contains(Set.of(MONDAY, WEDNESDAY, FRIDAY)));
+    assertFalse(Timetable.patterns(3, 2).contains(Set.of(MONDAY, TUESDAY, FRIDAY)));
   }
 }

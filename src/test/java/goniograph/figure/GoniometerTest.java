@@ -13,6 +13,7 @@ import goniograph.body.Side;
 import goniograph.body.Skeleton;
 import goniograph.body.Vec;
 import goniograph.pose.Camera;
+import goniograph.pose.Goniometer;
 import org.junit.jupiter.api.Test;
 
 class GoniometerTest {
@@ -55,6 +56,7 @@ class GoniometerTest {
     var refusals = Figure.of(scene, FigureOptions.STANDARD.forTherapist()).refusals();
     assertEquals(1, refusals.size());
     assertTrue(refusals.get(0).seen() < .35);
+    assertEquals("side", refusals.get(0).better());
     var side = Poses.still(skeleton, Poses.SIDE, Poses.angle("knee"));
     assertTrue(Figure.of(side, FigureOptions.STANDARD.forTherapist()).refusals().isEmpty());
   }

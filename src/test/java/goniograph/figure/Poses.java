@@ -70,7 +70,9 @@ final class Poses {
         List.of(),
         Map.of(),
         false,
-        List.of(marks));
+        List.of(marks),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** The right arm rises forward by 80 degrees. */
@@ -113,7 +115,9 @@ final class Poses {
         supports,
         arm(Side.RIGHT),
         false,
-        List.of(marks));
+        List.of(marks),
+        Optional.empty(),
+        Optional.empty());
   }
 
   static Map<Side, Set<Limb>> arm(Side side) {
@@ -132,7 +136,9 @@ final class Poses {
         scene.supports(),
         moving,
         scene.movingTrunk(),
-        scene.marks());
+        scene.marks(),
+        scene.focus(),
+        scene.wrong());
   }
 
   static Support chair() {
@@ -159,6 +165,6 @@ final class Poses {
   }
 
   static Mark.Arrow arrow(String part) {
-    return new Mark.Arrow(part, Optional.of(Side.RIGHT));
+    return new Mark.Arrow(part, Optional.of(Side.RIGHT), Mark.Way.ALONG);
   }
 }

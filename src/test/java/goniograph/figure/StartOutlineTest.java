@@ -27,7 +27,6 @@ class StartOutlineTest {
     SceneParts parts = new SceneParts(Projection.of(scene.camera(), 46), scene);
     Skeleton start = scene.keys().get(0).skeleton();
     Skeleton end = scene.keys().get(1).skeleton();
-    Geometry body = Hulls.union(parts.body(end).stream().map(Part::outline).toList());
-    return new StartOutline(scene, parts, Weights.STANDARD).lines(start, end, body);
+    return new StartOutline(scene, parts, Weights.STANDARD).lines(start, end, parts.body(end));
   }
 }

@@ -66,7 +66,9 @@ class WheelchairTest {
             lean.supports(),
             lean.movingLimbs(),
             lean.movingTrunk(),
-            lean.marks());
+            lean.marks(),
+            lean.focus(),
+            lean.wrong());
     assertSame(rises, Wheelchair.in(rises));
   }
 

@@ -65,7 +65,7 @@ class LibraryTest {
     Exercise exercise =
         Library.read(SampleLibrary.files()).library().exercise("sh-turnout-hold").orElseThrow();
     Precaution first = exercise.precautions().get(0);
-    assertTrue(first.override());
+    assertTrue(first.override().isEmpty(), "as the table has it");
     assertEquals("hold", first.limits().get(0).field().value());
     assertTrue(
         first.limits().get(0).within().value() instanceof Precaution.Within.Amounts amounts
@@ -242,11 +242,11 @@ class LibraryTest {
     assertEquals("", found(read.findings()));
     Library library = read.library();
     assertEquals("frequency.per_day", library.limits().get(0).field().value());
-    assertEquals(Optional.empty(), library.limits().get(0).type());
+    assertEquals(List.of(), library.limits().get(0).scope().types());
     assertTrue(library.limits().get(1).warn().isPresent());
     assertEquals(
         "15",
-        Optional.ofNullable(library.requirements().get(0).numbers().get("reach"))
+        Optional.ofNullable(library.requirements().get(0).trigger().numbers().get("reach"))
             .orElseThrow()
             .inBase()
             .toPlainString());
@@ -256,6 +256,37 @@ class LibraryTest {
     assertEquals("{n, plural, other {# s}}", phrases.message("unit.s").orElseThrow().value());
     assertEquals("with", phrases.list("side-forms").get(0).value());
     assertEquals("supine", library.terms("en").orElseThrow().forbidden().get(0).word().value());
+  }
+
+  /** What a row of the table of limits says, and the finding about it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "type: any, field: hold, limit: ..60 s                             | ",
+        "type: [dynamic, functional], field: tempo, limit: 2..12 s         | ",
+        "type: any, audience: { child: 6..11 }, field: reps, limit: 1..10  | ",
+        "type: any, region: [knee, ankle], field: load.mass, limit: ..5 kg | ",
+        "type: any, from_effort: 6, field: warm_up, limit: true            | ",
+        "type: any, field: region_entries, limit: ..4                      | ",
+        "type: any, field: hold, limit: ..60                               | quantity-unit-missing",
+        "type: any, field: reps, limit: ..60 s                             | quantity-unit-wrong",
+        "type: any, field: warm_up, limit: 5                               | field-word",
+        "type: any, region: kne, field: hold, limit: ..60 s                | field-word",
+        "type: dinamic, field: hold, limit: ..60 s                         | field-word",
+        "type: any, audience: { chld: 9 }, field: hold, limit: ..60 s      | field-missing field-unknown"
+      })
+  void readsTheTableOfLimits(String row, String rules) {
+    String table = "schema: rules/1\nlimits:\n  - { " + row + ", source: common-practice }\n";
+    LibraryRead read =
+        Library.read(SampleLibrary.files().with("shared/rules/dose-limits.yaml", table));
+    List<String> found =
+        read.findings().stream()
+            .map(Finding::rule)
+            .filter(rule -> !rule.startsWith("library"))
+            .toList();
+    assertEquals(rules == null ? "" : rules, String.join(" ", found));
+    assertEquals(rules == null ? 1 : 0, read.library().limits().size());
   }
 
   @Test
@@ -272,7 +303,7 @@ class LibraryTest {
                 for: [falls-last-year]
                 phases:
                   - { weeks: 1..2, add: [sh-turnout-hold] }
-                  - { weeks: 3, replace: { sh-turnout-hold: sh-row-band } }
+                  - { weeks: 3, replace: { sh-turnout-hold: sh-row-band }, steps: { sh-row-band: 2 } }
                 review_due: 2027-05-31
                 ---
                 # Steady
@@ -282,6 +313,7 @@ class LibraryTest {
     Programme programme = read.library().programmes().get(0);
     assertEquals(new Programme.Weeks(1, 2), programme.phases().get(0).weeks().value());
     assertEquals("sh-row-band", programme.phases().get(1).replace().get(0).to().value());
+    assertEquals(2, programme.phases().get(1).steps().get(0).step().value());
   }
 
   @Test

@@ -24,8 +24,29 @@ final class Poses {
 
   /** The poses the method was tried on. */
   static List<PoseFile> trials() {
-    return clean(
-        read(DiskFiles.at(Path.of("src/test/resources/goniograph/pose")), "trial-poses.yaml"));
+    return samples("trial-poses");
+  }
+
+  /** A file of samples. */
+  static List<PoseFile> samples(String name) {
+    return clean(read(DiskFiles.at(Path.of("src/test/resources/goniograph/pose")), name + ".yaml"));
+  }
+
+  /** Every pose there is: the library's, the method's, one for each base, contact and support. */
+  static List<PoseFile> all() {
+    List<PoseFile> all = new ArrayList<>(library());
+    for (String name : List.of("trial-poses", "base-postures", "contacts", "supports", "props")) {
+      all.addAll(samples(name));
+    }
+    return all;
+  }
+
+  private static List<PoseFile> library() {
+    DiskFiles figures = DiskFiles.at(Path.of("figures"));
+    return figures.list("").stream()
+        .filter(path -> path.endsWith(".yaml"))
+        .flatMap(path -> clean(read(figures, path)).stream())
+        .toList();
   }
 
   /** The poses of a sample file among the test's resources. */

@@ -159,7 +159,7 @@ class ValidityTest {
         Print.NONE,
         validity.standing(x, entry(true), version(List.of(), List.of(), List.of())));
     EntryRegister sourceOnly =
-        new EntryRegister(entry(true).entry(), new TreeMap<>(), new TreeMap<>());
+        new EntryRegister(entry(true).entry(), new TreeMap<>(), new TreeMap<>(), List.of());
     assertStands(State.UNRECORDED, Print.DRAFT, validity.standing(x, sourceOnly, good()));
   }
 
@@ -225,7 +225,7 @@ class ValidityTest {
     Signature clinical = new Signature(Role.CLINICAL, "a-1", SIGNED, true, TEXT, Optional.empty());
     EntryRegister forged =
         new EntryRegister(
-            new Signatures(List.of(author, clinical)), new TreeMap<>(), new TreeMap<>());
+            new Signatures(List.of(author, clinical)), new TreeMap<>(), new TreeMap<>(), List.of());
     Standing standing = new Validity(now, shared(), SIGNED).standing(digests(TEXT), forged);
     assertStands(State.VOID, Print.NONE, standing);
     assertEquals("`x` is signed by a-1 in two roles that exclude each other.", standing.because());

@@ -15,19 +15,26 @@ import goniograph.language.DoseNumbers;
 import goniograph.library.Entry;
 import goniograph.library.Exercise;
 import goniograph.library.Version;
-import goniograph.matter.Piece;
 import goniograph.source.Span;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** A number of the dose, typed into a sentence. */
 public final class NumberInProse implements VersionRule {
+  private static final String ANGLE = "deg";
+
+  /** A multiplication sign with a space on each side. */
+  private static final int SIGN = 3;
+
   private static final RulePage PAGE =
       RulePage.of(
           "number-in-prose",
           "A number or number word stands beside a dose noun, a unit, × or %, or in a range. An error"
-              + " if the dose says otherwise, a warning if it says the same or nothing.",
+              + " if the dose says otherwise, a warning if it says the same or nothing, a note in an"
+              + " advice topic, which has no dose. Angles, pain scores and the numbers of claims have"
+              + " rules of their own.",
           "One number has one home: typed into a sentence it stays behind when the dose changes, and"
               + " differs from step to step.",
           RulePage.HOUSE,
@@ -49,12 +56,29 @@ public final class NumberInProse implements VersionRule {
   @Override
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
     DoseNumbers numbers = DoseNumbers.of(checked.words(version.language()));
+    ClaimCues claims = new ClaimCues(checked.words(version.language()));
     List<Dose> doses = doses(entry);
-    return version.body().pieces().stream()
+    return Said.all(version, checked).stream()
+        .filter(said -> !claims.inNumbers(said) && (!said.marked() || said.in("do")))
         .flatMap(
-            piece ->
-                numbers.find(piece.text()).stream()
-                    .map(found -> finding(found, piece, version, doses)));
+            said ->
+                once(numbers.find(said.text())).stream()
+                    .filter(found -> !found.counts().equals(ANGLE))
+                    .map(found -> finding(found, said, doses)));
+  }
+
+  /** Of "3 × 10" the first number alone: it is one mistake. */
+  private static List<DoseNumbers.Found> once(List<DoseNumbers.Found> all) {
+    List<DoseNumbers.Found> once = new ArrayList<>();
+    int end = -SIGN;
+    for (DoseNumbers.Found found : all) {
+      boolean times = found.cue() == DoseNumbers.Cue.TIMES;
+      if (!times || found.from() > end + SIGN) {
+        once.add(found);
+      }
+      end = times ? found.to() : -SIGN;
+    }
+    return once;
   }
 
   private static List<Dose> doses(Entry entry) {
@@ -63,12 +87,18 @@ public final class NumberInProse implements VersionRule {
         : List.of();
   }
 
-  private Finding finding(DoseNumbers.Found found, Piece piece, Version version, List<Dose> doses) {
-    Span at = Places.within(version.file(), piece, found.from(), found.to());
-    String typed = piece.text().substring(found.from(), found.to());
+  private Finding finding(DoseNumbers.Found found, Said said, List<Dose> doses) {
+    Span at = said.at(found.from(), found.to());
+    String typed = said.text().substring(found.from(), found.to());
     List<DoseField> fields = fields(found.counts());
     List<DoseField> same = fields.stream().filter(field -> says(field, found, doses)).toList();
     List<DoseField> given = fields.stream().filter(f -> !values(f, doses).isEmpty()).toList();
+    if (doses.isEmpty()) {
+      return note(
+          at,
+          "`" + typed + "` is a number that no field of an advice topic holds.",
+          "Leave it out where you can: every translation types it anew.");
+    }
     if (!same.isEmpty() || given.isEmpty()) {
       return warning(at, "`" + typed + "` is a number of the dose typed by hand.", mend(same))
           .withBecause(same.isEmpty() ? "" : because(same.get(0), doses));

@@ -6,6 +6,7 @@ import goniograph.check.Example;
 import goniograph.check.ExerciseRule;
 import goniograph.check.RulePage;
 import goniograph.finding.Finding;
+import goniograph.library.Entry;
 import goniograph.library.Exercise;
 import goniograph.library.Library;
 import goniograph.library.PhraseSource;
@@ -23,7 +24,7 @@ public final class PhraseUnknown implements ExerciseRule {
       RulePage.of(
           "phrase-unknown",
           "Equipment, its check or stand-in, an act, a support object, the meaning of the sides, a"
-              + " warm-up or a swap names a phrase (or entry) that is not there; the nearest is"
+              + " warm-up, a swap or the clinic's table of tags names a phrase (or entry) that is not there; the nearest is"
               + " offered.",
           "The sheet would have no words for it in any language.",
           RulePage.HOUSE,
@@ -57,6 +58,11 @@ public final class PhraseUnknown implements ExerciseRule {
   private static final Group MEANING = new Group("side-meaning", "meaning of the sides");
 
   @Override
+  public Stream<Finding> check(Checked checked) {
+    return Stream.concat(ExerciseRule.super.check(checked), added(checked.library()));
+  }
+
+  @Override
   public Stream<Finding> check(Exercise exercise, Checked checked) {
     Library library = checked.library();
     return library.phrases(Library.SOURCE_LANGUAGE).stream()
@@ -85,7 +91,7 @@ public final class PhraseUnknown implements ExerciseRule {
             unknown(objects.stream(), OBJECT, phrases),
             unknown(meaning, MEANING, phrases),
             warmUp(exercise, phrases, library),
-            swaps(exercise, phrases, library))
+            swaps(exercise, library))
         .flatMap(all -> all);
   }
 
@@ -95,15 +101,33 @@ public final class PhraseUnknown implements ExerciseRule {
     return unknown(exercise.warmUp().stream(), WARM_UP.kind(), known, added(WARM_UP));
   }
 
-  private Stream<Finding> swaps(Exercise exercise, PhraseSource phrases, Library library) {
-    Set<String> known = EQUIPMENT.ids(phrases);
-    library.entries().forEach(entry -> known.add(entry.id()));
+  /** What can be used or swapped: equipment that has a phrase, and entries. */
+  static List<String> things(Library library) {
+    return Stream.concat(
+            library.phrases(Library.SOURCE_LANGUAGE).stream()
+                .flatMap(phrases -> EQUIPMENT.ids(phrases).stream()),
+            library.entries().stream().map(Entry::id))
+        .toList();
+  }
+
+  /** The equipment that the clinic's table of tags adds. */
+  private Stream<Finding> added(Library library) {
+    return library.phrases(Library.SOURCE_LANGUAGE).stream()
+        .flatMap(
+            phrases ->
+                unknown(
+                    library.tagRules().stream().flatMap(row -> row.equipment().stream()),
+                    EQUIPMENT,
+                    phrases));
+  }
+
+  private Stream<Finding> swaps(Exercise exercise, Library library) {
     return unknown(
         exercise.precautions().stream()
             .flatMap(one -> one.swaps().stream())
             .flatMap(swap -> Stream.of(swap.from(), swap.to())),
         EQUIPMENT.kind(),
-        known,
+        things(library),
         added(EQUIPMENT));
   }
 

@@ -8,6 +8,7 @@ import goniograph.finding.Finding;
 import goniograph.library.Exercise;
 import goniograph.pose.MomentFacts;
 import goniograph.pose.PoseFile;
+import goniograph.pose.SceneFacts;
 import goniograph.pose.Solved;
 import java.util.Comparator;
 import java.util.Locale;
@@ -24,11 +25,12 @@ public final class PoseBelowFloor implements PoseRule {
           "Nobody can do what the drawing shows.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in("figures/sh-row-band.yaml", "pose: sh-row-band", "pose: «sh-row-band»")
+          Example.in(
+                  "figures/bk-reach-kneel.yaml", "pose: bk-reach-kneel", "pose: «bk-reach-kneel»")
               .alongside(
-                  "figures/sh-row-band.yaml", "pelvis: tilt forward 0", "pelvis: tilt back 105")
-              .alongside("figures/sh-row-band.yaml", "hip both: flexion 85", "hip both: flexion 0")
-              .alongside("figures/sh-row-band.yaml", "chair: {height: 45}", "chair: {height: 5}"));
+                  "figures/bk-reach-kneel.yaml",
+                  "contacts: [knees on mat]\n",
+                  "contacts: [knees on mat]\nangles: {hip both: flexion 100}\n"));
 
   @Override
   public RulePage page() {
@@ -42,7 +44,12 @@ public final class PoseBelowFloor implements PoseRule {
 
   @Override
   public Stream<Finding> alone(PoseFile pose, Solved solved) {
-    return solved.facts().all().stream()
+    return check(pose, solved.facts());
+  }
+
+  /** One finding, for the part that lies deepest at any moment. */
+  public Stream<Finding> check(PoseFile pose, SceneFacts facts) {
+    return facts.all().stream()
         .max(Comparator.comparingDouble(MomentFacts::belowFloorCm))
         .filter(moment -> moment.belowFloorCm() > MOST_CM)
         .map(
@@ -51,9 +58,10 @@ public final class PoseBelowFloor implements PoseRule {
                     pose.at(),
                     String.format(
                         Locale.ROOT,
-                        "The %s is %.1f cm below the floor.",
+                        "The %s is %.1f cm below the floor%s.",
                         moment.deepest(),
-                        moment.belowFloorCm()),
+                        moment.belowFloorCm(),
+                        facts.when(moment).isEmpty() ? "" : " " + facts.when(moment)),
                     "Add a contact such as `feet on floor`, or `toes on floor` where the heels are raised; or"
                         + " change the angles."))
         .stream();

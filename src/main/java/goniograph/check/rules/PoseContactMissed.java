@@ -9,6 +9,7 @@ import goniograph.library.Exercise;
 import goniograph.pose.ContactMiss;
 import goniograph.pose.MomentFacts;
 import goniograph.pose.PoseFile;
+import goniograph.pose.SceneFacts;
 import goniograph.pose.Solved;
 import goniograph.source.Span;
 import java.util.LinkedHashMap;
@@ -18,13 +19,11 @@ import java.util.stream.Stream;
 
 /** A hand or foot that does not reach what the pose says it touches. */
 public final class PoseContactMissed implements PoseRule {
-  private static final double MOST_CM = 0.5;
-
   private static final RulePage PAGE =
       RulePage.of(
           "pose-contact-missed",
           "At some moment of the movement a part is more than 0.5 cm away from what its contact says"
-              + " it touches.",
+              + " it touches, or a planted foot more than 0.1 cm from where it was planted.",
           "The drawing would show a hand in the air where the patient must hold on.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
@@ -49,23 +48,45 @@ public final class PoseContactMissed implements PoseRule {
 
   @Override
   public Stream<Finding> alone(PoseFile pose, Solved solved) {
-    Map<Span, ContactMiss> worst = new LinkedHashMap<>();
-    solved.facts().all().stream()
-        .map(MomentFacts::misses)
-        .flatMap(misses -> misses.stream())
-        .filter(miss -> miss.cm() > MOST_CM)
-        .forEach(miss -> worst.merge(miss.contact().at(), miss, PoseContactMissed::worse));
+    return check(solved.facts());
+  }
+
+  /** One finding for each contact, for the moment at which it is kept worst. */
+  public Stream<Finding> check(SceneFacts facts) {
+    Map<Span, Missed> worst = new LinkedHashMap<>();
+    for (MomentFacts moment : facts.all()) {
+      moment.misses().stream()
+          .filter(miss -> !miss.kept())
+          .map(miss -> new Missed(miss, facts.when(moment)))
+          .forEach(missed -> worst.merge(missed.miss.contact().at(), missed, Missed::worse));
+    }
     return worst.values().stream().map(this::finding);
   }
 
-  private static ContactMiss worse(ContactMiss a, ContactMiss b) {
-    return a.cm() >= b.cm() ? a : b;
+  private record Missed(ContactMiss miss, String when) {
+    Missed worse(Missed other) {
+      return size() >= other.size() ? this : other;
+    }
+
+    double size() {
+      return Math.max(miss.cm(), miss.slipCm());
+    }
   }
 
-  private Finding finding(ContactMiss miss) {
+  private Finding finding(Missed missed) {
+    ContactMiss miss = missed.miss;
+    boolean slips = miss.cm() <= ContactMiss.MOST_CM;
     return error(
         miss.contact().at(),
-        String.format(Locale.ROOT, "`%s` is missed by %.1f cm.", miss.contact().words(), miss.cm()),
-        "Bring the support nearer, or change the angles so that the limb reaches it.");
+        String.format(
+            Locale.ROOT,
+            "`%s` %s by %.1f cm%s.",
+            miss.contact().words(),
+            slips ? "slides" : "is missed",
+            missed.size(),
+            missed.when.isEmpty() ? "" : " " + missed.when),
+        slips
+            ? "Write `slides on`, or change the angles so that the foot can stay."
+            : "Bring the support nearer, or change the angles so that the limb reaches it.");
   }
 }

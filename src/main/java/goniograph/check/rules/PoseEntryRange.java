@@ -46,7 +46,12 @@ public final class PoseEntryRange implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
-    return exercise.range().stream()
+    return exercise.rungs().stream()
+        .filter(
+            rung ->
+                rung.conditions().figure().filter(id -> id.value().equals(pose.id())).isPresent())
+        .flatMap(rung -> rung.range().stream())
+        .distinct()
         .flatMap(limit -> finding(limit, sides(exercise, solved.scene()), solved).stream());
   }
 

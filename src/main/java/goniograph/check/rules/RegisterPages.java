@@ -31,7 +31,21 @@ final class RegisterPages {
           + "0".repeat(64)
           + "\" }\n";
 
+  /** What {@code signature-missing} says of the entry: rule, language, words, reason. */
+  private static final String UNSIGNED =
+      "signature-missing\n\n`hp-chair-rise` lacks a signature in the role author and a signature in"
+          + " the role clinical.\n";
+
   private RegisterPages() {}
+
+  private static String accepted(String finding, String until) {
+    return "schema: register/1\naccepted:\n  - { rule: signature-missing, reason: seen, role: author,"
+        + " by: writer-1, on: 2026-05-01, until: "
+        + until
+        + ", finding: \""
+        + finding
+        + "\" }\n";
+  }
 
   static List<RulePage> all() {
     return List.of(
@@ -89,6 +103,21 @@ final class RegisterPages {
             "Without it nobody can tell what has been signed.",
             Example.in(REGISTER, "", "«signed by everyone»\n"),
             Example.in(SHARED, "", "«signed by everyone»\n")),
+        page(
+            "acceptance-expired",
+            "The last day of an acceptance is over: a warning.",
+            "What was to be looked at again has not been.",
+            Example.in(REGISTER, "", "«»" + accepted("0".repeat(64), "2026-05-02"))),
+        page(
+            "acceptance-unused",
+            "An acceptance is about nothing that is found any more: a warning.",
+            "It would hide the next warning of the kind, if that happened to read the same.",
+            Example.in(REGISTER, "", "«»" + accepted("0".repeat(64), "2099-05-02"))),
+        page(
+            "acceptance-refused",
+            "Something was accepted by a role that may not, or that no file can accept.",
+            "A safety error goes away only by mending it, or by changing the signed table.",
+            Example.in(REGISTER, "", "«»" + accepted(Digest.of(UNSIGNED), "2099-05-02"))),
         page(
             "register-release-name",
             "The name of a release is not made of letters, digits, dots and hyphens.",

@@ -42,7 +42,9 @@ public final class RestDay implements RungRule {
     LocatedDose dose = rung.dose();
     int days = dose.dose().daysPerWeek().orElse(0);
     int most = Timetable.mostDays(GAP_DAYS);
-    if (!dose.dose().flag(DoseField.REST_DAY_BETWEEN) || days <= most) {
+    if (!dose.dose().flag(DoseField.REST_DAY_BETWEEN)
+        || days <= most
+        || limited(exercise, rung, checked)) {
       return Stream.empty();
     }
     return Stream.of(
@@ -51,5 +53,11 @@ public final class RestDay implements RungRule {
                 days + " days a week leave no day between them.",
                 "Write `days_per_week: " + most + "` or fewer, or take `rest_day_between` out.")
             .withBecause(Words.onStep(rung.n(), "rest_day_between true")));
+  }
+
+  /** Whether the table of limits finds too many days already. */
+  private static boolean limited(Exercise exercise, Rung rung, Checked checked) {
+    return Breach.all(checked.library().limits(), exercise, rung).stream()
+        .anyMatch(breach -> breach.row().field().value().equals(DoseField.DAYS_PER_WEEK.key()));
   }
 }

@@ -27,8 +27,8 @@ public final class SourceUnknown implements Rule {
           Example.in(ExampleFiles.CHAIR_RISE, "ref: who-2020", "ref: «who-2002»"),
           Example.in(
               ExampleFiles.LIMITS,
-              "field: rest,          limit: ..180 s,   source: acsm-2011 }",
-              "field: rest,          limit: ..180 s,   source: «acsm-2010» }"));
+              "field: rest, limit: ..180 s, source: acsm-2011 }",
+              "field: rest, limit: ..180 s, source: «acsm-2010» }"));
 
   @Override
   public RulePage page() {
@@ -52,9 +52,11 @@ public final class SourceUnknown implements Rule {
     List<String> rows = new ArrayList<>(known);
     rows.add(PRACTICE);
     Stream<Located<String>> cited =
-        Stream.concat(
-            library.limits().stream().map(row -> row.source()),
-            library.requirements().stream().map(row -> row.source()));
+        Stream.of(
+                library.limits().stream().map(row -> row.source()),
+                library.requirements().stream().map(row -> row.source()),
+                library.tagRules().stream().map(row -> row.source()))
+            .flatMap(all -> all);
     return Stream.concat(evidence, cited.flatMap(source -> unknown(source, rows)));
   }
 

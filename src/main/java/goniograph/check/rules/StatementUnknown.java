@@ -45,8 +45,9 @@ public final class StatementUnknown implements Rule {
                     Stream.concat(fields(entry, known), texts(entry, known))
                         .map(finding -> finding.withEntry(entry.id())));
     Stream<Finding> table =
-        checked.library().requirements().stream()
-            .flatMap(row -> row.statements().stream())
+        Stream.concat(
+                checked.library().requirements().stream().flatMap(r -> r.statements().stream()),
+                checked.library().tagRules().stream().flatMap(r -> r.statements().stream()))
             .flatMap(id -> unknown(id, known));
     return Stream.concat(entries, table);
   }

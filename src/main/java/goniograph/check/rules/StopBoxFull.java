@@ -9,11 +9,14 @@ import goniograph.check.RulePage;
 import goniograph.finding.Finding;
 import goniograph.library.Entry;
 import goniograph.library.Exercise;
+import goniograph.library.Rung;
 import goniograph.library.Vocabulary.Urgency;
 import goniograph.matter.Spellings;
 import goniograph.source.Span;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** More sentences in the stop box than anybody reads. */
@@ -56,13 +59,14 @@ public final class StopBoxFull implements Rule {
 
   private static Stream<OnStep> printed(Entry entry, Checked checked) {
     return entry instanceof Exercise exercise
-        ? exercise.rungs().stream()
-            .map(
-                rung ->
-                    new OnStep(
-                        rung.n(),
-                        PrintedStatements.of(checked.library(), checked.poses(), exercise, rung)))
+        ? steps(exercise, PrintedStatements.ofAll(checked.library(), checked.poses(), exercise))
         : Stream.of(new OnStep(0, PrintedStatements.of(checked.library(), entry)));
+  }
+
+  private static Stream<OnStep> steps(Exercise exercise, List<PrintedStatements> printed) {
+    List<Rung> rungs = exercise.rungs();
+    return IntStream.range(0, rungs.size())
+        .mapToObj(i -> new OnStep(rungs.get(i).n(), printed.get(i)));
   }
 
   private Optional<Finding> tooMany(OnStep one, Entry entry) {

@@ -5,12 +5,15 @@ import goniograph.check.Checked;
 import goniograph.check.RulePage;
 import goniograph.dose.Quantity;
 import goniograph.dose.Range;
+import goniograph.library.Bound;
 import goniograph.library.Exercise;
 import goniograph.library.Requirement;
 import goniograph.library.Rung;
 import goniograph.library.Support;
+import goniograph.library.Vocabulary.SupportNeed;
 import goniograph.matter.Located;
 import goniograph.pose.SceneFacts;
+import goniograph.source.Span;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -18,6 +21,7 @@ import java.util.stream.Stream;
 /** Who stands unsteadily needs something fixed within reach. */
 public final class SupportWhenUnsteady extends RequiredByTable {
   private static final String REACH = "reach";
+  private static final String SUPPORT = "support";
 
   private static final RulePage PAGE =
       RulePage.of(
@@ -31,9 +35,8 @@ public final class SupportWhenUnsteady extends RequiredByTable {
           Acceptance.SIGNED_TABLE,
           ExampleFiles.without("s-support", ExampleFiles.HEEL_TO_TOE));
 
-  @Override
-  public RulePage page() {
-    return PAGE;
+  SupportWhenUnsteady() {
+    super(PAGE);
   }
 
   @Override
@@ -42,16 +45,34 @@ public final class SupportWhenUnsteady extends RequiredByTable {
     if (support.object().isEmpty()) {
       return Stream.of(
           new Gap(
+              field(exercise, SUPPORT),
               "No support is named.",
               "Add `support: { object: kitchen-counter, reach: ..15 cm, … }`."));
     }
-    return Stream.concat(
-        reach(support, row).stream(),
-        checked.poses().facts(rung).flatMap(facts -> drawn(facts, row)).stream());
+    Span at = support.object().map(Located::at).orElse(rung.at());
+    Span figure = rung.conditions().figure().map(Located::at).orElse(rung.at());
+    return Stream.of(
+            need(rung),
+            reach(support, at, row),
+            checked.poses().facts(rung).flatMap(facts -> drawn(facts, figure, row)))
+        .flatMap(Optional::stream);
+  }
+
+  /** Whoever stands unsteadily must know what the hand does at the support. */
+  private static Optional<Gap> need(Rung rung) {
+    Support support = rung.conditions().support();
+    boolean said = support.need().filter(n -> n.value() != SupportNeed.NONE_NEEDED).isPresent();
+    return said
+        ? Optional.empty()
+        : Optional.of(
+            new Gap(
+                Optional.of(support.need().map(Located::at).orElse(rung.at())),
+                "Step " + rung.n() + " does not say what the hand does at the support.",
+                "Write `support.need: fingertip`, or `hover`, `one-hand` or `two-hand`."));
   }
 
   /** What the figure shows: something to hold within reach of trunk and legs. */
-  private static Optional<Gap> drawn(SceneFacts facts, Requirement row) {
+  private static Optional<Gap> drawn(SceneFacts facts, Span figure, Requirement row) {
     Optional<BigDecimal> most = most(row);
     Optional<Double> nearest = facts.supportDistanceCm().values().stream().min(Double::compare);
     return most.filter(
@@ -59,6 +80,7 @@ public final class SupportWhenUnsteady extends RequiredByTable {
         .map(
             limit ->
                 new Gap(
+                    Optional.of(figure),
                     nearest
                         .map(cm -> "The figure shows its support " + Math.round(cm) + " cm away.")
                         .orElse("The figure shows nothing to hold."),
@@ -66,10 +88,10 @@ public final class SupportWhenUnsteady extends RequiredByTable {
   }
 
   private static Optional<BigDecimal> most(Requirement row) {
-    return Optional.ofNullable(row.numbers().get(REACH)).map(Requirement.Bound::inBase);
+    return Optional.ofNullable(row.trigger().numbers().get(REACH)).map(Bound::inBase);
   }
 
-  private static Optional<Gap> reach(Support support, Requirement row) {
+  private static Optional<Gap> reach(Support support, Span at, Requirement row) {
     Optional<BigDecimal> most = most(row);
     Optional<Quantity> given = support.reach().map(Located::value).flatMap(Range::high);
     return most.filter(
@@ -77,6 +99,7 @@ public final class SupportWhenUnsteady extends RequiredByTable {
         .map(
             limit ->
                 new Gap(
+                    Optional.of(support.reach().map(Located::at).orElse(at)),
                     "The support may stand "
                         + given.map(Quantity::toString).orElse("anywhere")
                         + ", not within "

@@ -50,11 +50,9 @@ public final class WakingHours implements RungRule {
             error(
                     dose.at(DoseField.GAP).orElse(rung.at()),
                     perDay + " sessions with " + gap.get() + " between them do not fit into a day.",
-                    "Lower `per_day`, or write a shorter `gap`: " + most(perDay) + " at most.")
+                    "Lower `per_day`, or write a shorter `gap`: `"
+                        + DoseArithmetic.longestGap(perDay)
+                        + "` at most.")
                 .withBecause(Words.onStep(rung.n(), "per_day " + perDay + ", gap " + gap.get())));
-  }
-
-  private static String most(int perDay) {
-    return "`" + 16 * 60 / (perDay - 1) + " min`";
   }
 }

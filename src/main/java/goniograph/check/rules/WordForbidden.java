@@ -4,34 +4,33 @@ import goniograph.check.Acceptance;
 import goniograph.check.Checked;
 import goniograph.check.Example;
 import goniograph.check.RulePage;
-import goniograph.check.VersionRule;
 import goniograph.finding.Finding;
+import goniograph.language.DoseNumbers;
 import goniograph.language.WordFinder;
-import goniograph.language.Words;
-import goniograph.library.Entry;
-import goniograph.library.Version;
-import goniograph.matter.Body;
-import goniograph.matter.Piece;
+import goniograph.library.Terms;
 import goniograph.source.Span;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** A word that patients do not know, or take in more than one way. */
-public final class WordForbidden implements VersionRule {
-  private static final String DO = "do";
-
+/** A word that patients do not know. */
+public final class WordForbidden extends WordRule {
   private static final RulePage PAGE =
       RulePage.of(
           "word-forbidden",
-          "A word of the trade, a word that the clinic's list forbids, or one that readers take in"
-              + " more than one way. An error in the steps, a warning elsewhere.",
+          "A word of the trade, or one that the clinic's list forbids. An error in the steps and in"
+              + " statements, a warning elsewhere. Beside a number of the dose that finding is enough;"
+              + " \"set the chair\" is silent.",
           "A patient at home does the wrong thing, or nothing.",
           RulePage.PRACTICE,
           Acceptance.AUTHOR,
-          Example.in(ExampleFiles.CHAIR_RISE, "Stand tall.", "«Engage» your seat muscles."));
+          Example.in(ExampleFiles.CHAIR_RISE, "Stand tall.", "«Engage» your seat muscles."),
+          Example.in(
+                  ExampleFiles.CHAIR_RISE,
+                  "Set the chair down. Stand tall.",
+                  "Rest between «sets». Stand tall.")
+              .insteadOf("Stand tall."),
+          Example.in(
+              ExampleFiles.STATEMENTS, "Kneel on something soft.", "Kneel «prone» on a pad."));
 
   @Override
   public RulePage page() {
@@ -39,42 +38,43 @@ public final class WordForbidden implements VersionRule {
   }
 
   @Override
-  public Stream<Finding> check(Entry entry, Version version, Checked checked) {
-    Words words = checked.words(version.language());
-    Map<String, String> forbidden = new TreeMap<>(checked.forbidden(version.language()));
-    List<String> all = new ArrayList<>(forbidden.keySet());
-    all.addAll(words.neverPrinted());
-    all.addAll(words.ambiguous());
-    WordFinder finder = WordFinder.of(words, all);
-    Stream<Finding> title =
-        version.body().title().stream().flatMap(piece -> in(piece, "", version, finder, forbidden));
-    return Stream.concat(
-        title,
-        version.body().sections().stream()
-            .flatMap(section -> in(section, version, finder, forbidden)));
+  WordList list(String language, Checked checked) {
+    return new WordList("never-print", language, checked, Terms::forbidden);
   }
 
-  private Stream<Finding> in(
-      Body.Section section, Version version, WordFinder finder, Map<String, String> say) {
-    return section.pieces().stream()
-        .flatMap(piece -> in(piece, section.key().value(), version, finder, say));
+  @Override
+  Stream<Finding> in(Said said, WordList list, Checked checked) {
+    List<WordFinder.Found> found = list.find(said.text());
+    return found.isEmpty() ? Stream.empty() : besideNone(found, said, list, checked);
   }
 
-  private Stream<Finding> in(
-      Piece piece, String section, Version version, WordFinder finder, Map<String, String> say) {
-    return finder.find(piece.text()).stream()
-        .map(
-            found ->
-                finding(
-                    Places.within(version.file(), piece, found.from(), found.to()),
-                    found.phrase(),
-                    section.equals(DO),
-                    say.getOrDefault(found.phrase(), "")));
+  private Stream<Finding> besideNone(
+      List<WordFinder.Found> found, Said said, WordList list, Checked checked) {
+    List<DoseNumbers.Found> numbers =
+        DoseNumbers.of(checked.words(said.version().language())).find(said.text());
+    return found.stream()
+        .filter(word -> numbers.stream().noneMatch(number -> counted(number, word)))
+        .map(word -> reasoned(finding(said, word, list), list, word));
   }
 
-  private Finding finding(Span at, String word, boolean step, String say) {
-    String what = "`" + word + "` is not printed for patients.";
-    String mend = say.isEmpty() ? "Say it in everyday words." : "Write \"" + say + "\".";
-    return step ? error(at, what, mend) : warning(at, what, mend);
+  private static boolean counted(DoseNumbers.Found number, WordFinder.Found word) {
+    return number.from() <= word.from() && word.to() <= number.end();
+  }
+
+  private Finding finding(Said said, WordFinder.Found word, WordList list) {
+    Span at = said.at(word.from(), word.to());
+    String mend = list.mend(word.phrase());
+    return said.in("do")
+        ? error(at, what(word.phrase()), mend)
+        : warning(at, what(word.phrase()), mend);
+  }
+
+  @Override
+  Finding inStatement(Span at, String word, String mend) {
+    return error(at, what(word), mend);
+  }
+
+  private static String what(String word) {
+    return "`" + word + "` is not printed for patients.";
   }
 }

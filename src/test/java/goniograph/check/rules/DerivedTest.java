@@ -63,8 +63,8 @@ class DerivedTest {
   @Test
   void theReasonNamesTheProperty() {
     Derived step = derived(checked(), "ba-heel-toe-stand", 4);
-    assertEquals("head_movement true", step.by("harder-balance").get(0).property());
-    assertEquals("stance tandem", step.by("support-when-unsteady").get(0).property());
+    assertEquals("head_movement true", step.by("harder-balance").get(0).reason().words());
+    assertEquals("stance tandem", step.by("support-when-unsteady").get(0).reason().words());
     assertTrue(step.by("breathe-on-effort").isEmpty(), "a balance hold is no held effort");
   }
 
@@ -73,7 +73,7 @@ class DerivedTest {
   void theTopOfARangeCounts() {
     assertEquals(
         "effort up to 5",
-        derived(checked(), "sh-row-band", 1).by("breathe-on-effort").get(0).property());
+        derived(checked(), "sh-row-band", 1).by("breathe-on-effort").get(0).reason().words());
     assertTrue(derived(checked(), "hp-chair-rise", 1).by("breathe-on-effort").isEmpty());
   }
 
@@ -87,7 +87,8 @@ class DerivedTest {
     Checked five = checked(isometric, gentle, new Example.Edit(file, tempo, "  hold: 5 s\n"));
     Checked four = checked(isometric, gentle, new Example.Edit(file, tempo, "  hold: 4 s\n"));
     assertEquals(
-        "hold 5 s", derived(five, "sh-row-band", 1).by("breathe-on-effort").get(0).property());
+        "hold 5 s",
+        derived(five, "sh-row-band", 1).by("breathe-on-effort").get(0).reason().words());
     assertTrue(derived(four, "sh-row-band", 1).by("breathe-on-effort").isEmpty());
   }
 
@@ -104,8 +105,12 @@ class DerivedTest {
                 "  hip right: \"flexion 9, adduction 6, external rotation 0\"\n",
                 "  hip right: flexion 50\n  knee right: flexion 70\n"));
     assertEquals(
-        "in the figure one foot is off the floor",
-        derived(lifted, "ba-heel-toe-stand", 1).by("support-when-unsteady").get(0).property());
+        "in the figure: one foot is off the floor",
+        derived(lifted, "ba-heel-toe-stand", 1)
+            .by("support-when-unsteady")
+            .get(0)
+            .reason()
+            .words());
     Checked hip =
         checked(new Example.Edit(ExampleFiles.HEEL_TO_TOE, "stance: tandem", "stance: hip"));
     assertFalse(

@@ -17,7 +17,8 @@ import java.util.List;
 
 /**
  * The small library that the examples of the rules change: entries and tables of its own, and the
- * phrases, statements and terms of the demo library.
+ * phrases, statements, terms and sources of the demo library, and of its rules all but the dose
+ * limits.
  */
 public final class ExampleLibrary {
   public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -25,7 +26,9 @@ public final class ExampleLibrary {
       DiskFiles.at(Path.of("src/test/resources/goniograph/check/library"));
   private static final Files DEMO = DiskFiles.at(Path.of("."));
   private static final List<String> OF_THE_DEMO =
-      List.of("shared/phrases", "shared/statements", "shared/terms");
+      List.of("shared/phrases", "shared/statements", "shared/terms", "shared/rules");
+
+  private static final String SOURCES = "shared/sources.yaml";
 
   private static final Checked BASE = Checked.of(with(List.of()), TODAY);
 
@@ -35,6 +38,7 @@ public final class ExampleLibrary {
   public static Files with(List<Example.Edit> edits) {
     MemoryFiles files = new MemoryFiles();
     OF_THE_DEMO.forEach(folder -> copy(DEMO, folder, files));
+    files.write(SOURCES, DEMO.bytes(SOURCES).orElseThrow());
     copy(OWN, "", files);
     edits.forEach(edit -> apply(edit, files));
     return files;
