@@ -27,6 +27,7 @@ import goniograph.type.TextOutline;
 import goniograph.type.Weight;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -164,6 +165,7 @@ final class FigureCommand implements Callable<Integer> {
   private void draw(Solved solved, Optional<Phrases> phrases, boolean several) {
     Scene scene = solved.scene();
     Figure figure = Figure.of(scene, options());
+    figure.refusals().forEach(this::tell);
     String svg = figure.svg("", scene.id(), phrases.map(p -> words(p, scene)).orElse(scene.id()));
     byte[] bytes =
         switch (ending()) {
@@ -204,6 +206,21 @@ final class FigureCommand implements Callable<Integer> {
   private static TextOutline outline(String text, double size) {
     FaceOrder faces = FaceOrder.of(Family.LATIN, Weight.BOLD, Language.ENGLISH.tag());
     return TextOutline.of(text, faces, Direction.AUTO, size);
+  }
+
+  private void tell(goniograph.figure.Refusal refusal) {
+    String side = refusal.side().map(s -> s.name().toLowerCase(Locale.ROOT) + " ").orElse("");
+    common
+        .err()
+        .println(
+            "`"
+                + side
+                + refusal.mark()
+                + "` is not marked in "
+                + refusal.moment()
+                + ": this view does not show it truly. Try `view: "
+                + refusal.better()
+                + "`.");
   }
 
   private String ending() {

@@ -10,6 +10,7 @@ import goniograph.pose.Moment;
 import goniograph.pose.Scene;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 
@@ -48,6 +49,22 @@ record Crop(Scene scene, Projection paper) {
                   case HAND, FOOT -> HAND_OR_FOOT;
                 })
         .orElse(LARGEST);
+  }
+
+  /** Of a hand or a foot in focus nothing else of the body is shown than what it hangs on. */
+  static boolean shows(Optional<Focus> focus, Part part) {
+    Kind kind = part.id().kind();
+    return focus.isEmpty()
+        || !kind.ofBody()
+        || switch (focus.get().region()) {
+          case HEAD, UPPER_BODY, LEGS, ARM -> true;
+          case HAND -> of(focus.get(), part) && (kind == Kind.HAND || kind == Kind.FOREARM);
+          case FOOT -> of(focus.get(), part) && (kind == Kind.FOOT || kind == Kind.SHANK);
+        };
+  }
+
+  private static boolean of(Focus focus, Part part) {
+    return of(part, focus.side().orElse(Side.RIGHT));
   }
 
   /** What is shown of one moment. */
@@ -104,7 +121,9 @@ record Crop(Scene scene, Projection paper) {
 
   /** The end of a limb and a third of what it hangs on. */
   private Envelope end(Stage stage, Kind kind, Side side, Vec from, Vec to) {
-    Envelope end = stage.bounds(part -> part.id().kind() == kind && of(part, side));
+    Envelope end =
+        stage.bounds(
+            part -> part.id().kind() == Kind.PROP || part.id().kind() == kind && of(part, side));
     end.expandToInclude(paper.at(from.towards(to, .67)));
     return end;
   }

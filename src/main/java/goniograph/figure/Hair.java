@@ -60,13 +60,17 @@ final class Hair {
 
   private void addStrip(List<Geometry> facets, int row, int from, int to) {
     List<Vec> rim = new ArrayList<>();
-    for (int j = from; j <= to && to > from; j++) {
+    for (int j = from; j <= to; j++) {
       rim.add(unit(row, j));
     }
-    for (int j = to; j >= from && to > from; j--) {
+    for (int j = to; j >= from; j--) {
       rim.add(unit(row + 1, j));
     }
-    add(facets, rim);
+    if (to > from && !add(facets, rim)) {
+      int middle = (from + to) / 2;
+      addStrip(facets, row, from, to - from > 1 ? middle : from);
+      addStrip(facets, row, to - from > 1 ? middle : to, to);
+    }
   }
 
   private static Vec unit(int i, int j) {
@@ -94,16 +98,20 @@ final class Hair {
     return clipped(clipped(facet, this::outwards), Hair::aboveHairline);
   }
 
-  private void add(List<Geometry> facets, List<Vec> facet) {
+  /** False where the facet crosses itself on paper and is left out. */
+  private boolean add(List<Geometry> facets, List<Vec> facet) {
     CoordinateList rim = new CoordinateList();
     facet.forEach(point -> rim.add(onPaper(point), false));
     rim.closeRing();
-    if (rim.size() > 3) {
-      Geometry area = Hulls.PAPER.createPolygon(rim.toCoordinateArray());
-      if (area.getArea() > 1e-9) {
-        facets.add(area);
-      }
+    if (rim.size() <= 3) {
+      return true;
     }
+    Geometry area = Hulls.PAPER.createPolygon(rim.toCoordinateArray());
+    boolean sound = area.isValid();
+    if (sound && area.getArea() > 1e-9) {
+      facets.add(area);
+    }
+    return sound;
   }
 
   private Coordinate onPaper(Vec unit) {

@@ -118,6 +118,11 @@ final class Hulls {
     return BufferOp.bufferOp(area, mm, new BufferParameters(ROUNDING));
   }
 
+  /** Without corners nearer than {@code mm} to the line between their neighbours. */
+  static Geometry simplified(Geometry area, double mm) {
+    return DouglasPeuckerSimplifier.simplify(area, mm);
+  }
+
   /** Hollows narrower than twice {@code mm} are filled. */
   static Geometry closed(Geometry area, double mm) {
     return widened(widened(area, mm), -mm);

@@ -21,6 +21,7 @@ public record Move(What what, Way way, PoseTelling.Sides sides, double size) {
     TRUNK_ROUND,
     TRUNK_BEND,
     TRUNK_TURN,
+    FEET_APART,
     LEG_BEND,
     LEG_STRAIGHTEN,
     HIP_FLEXION,

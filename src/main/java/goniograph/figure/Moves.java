@@ -6,6 +6,7 @@ import goniograph.body.Freedom;
 import goniograph.body.Joint;
 import goniograph.body.JointAngles;
 import goniograph.body.Kinematics;
+import goniograph.body.Landmarks;
 import goniograph.body.Movement;
 import goniograph.body.Posture;
 import goniograph.body.Reading;
@@ -16,10 +17,9 @@ import goniograph.body.Turn;
 import goniograph.body.Vec;
 import goniograph.figure.Move.What;
 import goniograph.figure.PoseTelling.Sides;
-import goniograph.pose.Contact;
 import goniograph.pose.Moment;
-import goniograph.pose.Part;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +38,9 @@ final class Moves {
 
   /** The whole body goes up or down where the pelvis does by more, cm. */
   private static final double RISE_CM = 5;
+
+  /** A foot has stepped where the feet are farther apart or nearer by more, cm. */
+  private static final double STEP_CM = 10;
 
   /** Beside the largest movement of a joint, one of less than this share is not told. */
   private static final double SHARE = .6;
@@ -70,14 +73,14 @@ final class Moves {
     Moves moves = new Moves(base, before.skeleton(), after.skeleton());
     moves.rise();
     moves.trunk();
+    moves.feet(before, after);
     for (Side side : Side.values()) {
-      boolean heel = rolls(before, after, side) || rolls(after, before, side);
-      moves.leg(side, heel);
-      if (!held(before, side, true) || !held(after, side, true)) {
-        moves.arm(side);
-      }
+      moves.leg(side, Resting.leg(before, side), Resting.leg(after, side));
+      moves.arm(side, Resting.arm(before, side).least(Resting.arm(after, side)));
     }
-    moves.head();
+    if (!Resting.head(before) || !Resting.head(after)) {
+      moves.head();
+    }
     return moves.told();
   }
 
@@ -93,32 +96,17 @@ final class Moves {
       moves.trunk();
     }
     for (Side side : Side.values()) {
-      if (base == BasePosture.STANDING || !held(pose, side, false)) {
-        moves.leg(side, false);
+      Resting leg = Resting.leg(pose, side);
+      if (base == BasePosture.STANDING || leg == Resting.NOTHING) {
+        moves.leg(side, leg, leg);
       }
-      if (!held(pose, side, true)) {
-        moves.arm(side);
-      }
+      moves.arm(side, Resting.arm(pose, side));
     }
-    moves.head();
+    if (!Resting.head(pose)) {
+      moves.head();
+    }
     moves.moves.removeIf(move -> move.size() < 2 * TOLD);
     return moves.told();
-  }
-
-  private static boolean held(Moment moment, Side side, boolean hand) {
-    return moment.contacts().stream()
-        .filter(c -> c.manner() != Contact.Manner.HOLDING && c.side().equals(Optional.of(side)))
-        .anyMatch(c -> PoseTelling.ofArm(c.part()) == hand);
-  }
-
-  /** True where a foot that was flat now bears on its toes. */
-  private static boolean rolls(Moment flat, Moment raised, Side side) {
-    return touches(flat, Part.FOOT, side) && touches(raised, Part.TOES, side);
-  }
-
-  private static boolean touches(Moment moment, Part part, Side side) {
-    return moment.contacts().stream()
-        .anyMatch(c -> c.part() == part && c.side().equals(Optional.of(side)));
   }
 
   private void rise() {
@@ -206,40 +194,61 @@ final class Moves {
     return sum;
   }
 
-  private void leg(Side side, boolean heel) {
-    List<Move> leg = new ArrayList<>();
+  /** Of two planted feet one has stepped. */
+  private void feet(Moment was, Moment is) {
+    boolean planted =
+        Arrays.stream(Side.values())
+            .allMatch(side -> Resting.leg(was, side).planted() && Resting.leg(is, side).planted());
+    double cm = apart(after) - apart(before);
+    if (planted && Math.abs(cm) > STEP_CM) {
+      Move.Way way = cm > 0 ? Move.Way.MORE : Move.Way.BACK;
+      moves.add(new Move(What.FEET_APART, way, Sides.MIDLINE, CM * Math.abs(cm)));
+    }
+  }
+
+  private static double apart(Skeleton s) {
+    Vec way = Landmarks.ankle(s, Side.RIGHT).minus(Landmarks.ankle(s, Side.LEFT));
+    return s.body().cm(Math.hypot(way.x(), way.z()));
+  }
+
+  /** A planted leg swings its body, not itself: of its hip only the bend is told. */
+  private void leg(Side side, Resting was, Resting is) {
+    boolean planted = was.planted() && is.planted();
     List<Move> hip = new ArrayList<>();
     limb(hip, What.HIP_FLEXION, side, Joint.HIP, Movement.FLEXION);
-    limb(hip, What.HIP_ABDUCTION, side, Joint.HIP, Movement.ABDUCTION);
-    limb(hip, What.HIP_ROTATION, side, Joint.HIP, Movement.ROTATION);
-    leg.addAll(largest(hip));
+    if (!planted) {
+      limb(hip, What.HIP_ABDUCTION, side, Joint.HIP, Movement.ABDUCTION);
+      limb(hip, What.HIP_ROTATION, side, Joint.HIP, Movement.ROTATION);
+    }
+    List<Move> leg = new ArrayList<>(largest(hip));
     limb(leg, What.KNEE, side, Joint.KNEE, Movement.FLEXION);
-    limb(leg, heel ? What.HEEL_RISE : What.ANKLE, side, Joint.ANKLE, Movement.DORSIFLEXION);
+    if (!was.planted() && !is.planted()) {
+      limb(leg, What.ANKLE, side, Joint.ANKLE, Movement.DORSIFLEXION);
+    } else if (was != is && planted && was != Resting.KNEE && is != Resting.KNEE) {
+      leg.add(heel(side, is == Resting.TOES));
+    }
     together(leg, What.HIP_FLEXION, Move.Way.MORE, What.KNEE, Move.Way.MORE, What.LEG_BEND);
     together(leg, What.HIP_FLEXION, Move.Way.BACK, What.KNEE, Move.Way.BACK, What.LEG_STRAIGHTEN);
-    leg.stream().map(move -> heel ? heelRise(move) : move).forEach(moves::add);
+    moves.addAll(leg);
   }
 
-  /** A heel rises as the foot points down. */
-  private static Move heelRise(Move move) {
-    return move.what() != What.HEEL_RISE
-        ? move
-        : new Move(
-            move.what(),
-            move.way() == Move.Way.BEYOND ? Move.Way.MORE : Move.Way.BACK,
-            move.sides(),
-            move.size());
+  private static Move heel(Side side, boolean rises) {
+    Move.Way way = rises ? Move.Way.MORE : Move.Way.BACK;
+    return new Move(What.HEEL_RISE, way, Sides.of(side), 2 * TOLD);
   }
 
-  private void arm(Side side) {
-    List<Move> arm = new ArrayList<>();
-    limb(arm, What.SHOULDER_FLEXION, side, Joint.SHOULDER, Movement.FLEXION);
-    limb(arm, What.SHOULDER_ABDUCTION, side, Joint.SHOULDER, Movement.ABDUCTION);
-    if (arm.isEmpty()) { // the turn of an arm that also rises is not what is seen
-      limb(arm, What.SHOULDER_ROTATION, side, Joint.SHOULDER, Movement.ROTATION);
+  /** What lies between the trunk and the part that rests follows from it and is not told. */
+  private void arm(Side side, Resting resting) {
+    if (resting == Resting.HAND) {
+      return;
     }
-    arm = new ArrayList<>(largest(arm));
-    limb(arm, What.ELBOW, side, Joint.ELBOW, Movement.FLEXION);
+    List<Move> arm = new ArrayList<>();
+    if (resting == Resting.NOTHING) {
+      shoulder(arm, side);
+    }
+    if (resting != Resting.FOREARM) {
+      limb(arm, What.ELBOW, side, Joint.ELBOW, Movement.FLEXION);
+    }
     together(arm, What.SHOULDER_FLEXION, Move.Way.MORE, What.ELBOW, Move.Way.BACK, What.ARM_REACH);
     together(arm, What.SHOULDER_FLEXION, Move.Way.BEYOND, What.ELBOW, Move.Way.MORE, What.ARM_PULL);
     if (arm.isEmpty()) {
@@ -247,6 +256,17 @@ final class Moves {
       hand(arm, side);
     }
     moves.addAll(arm);
+  }
+
+  /** The turn of an arm that also rises is not what is seen. */
+  private void shoulder(List<Move> arm, Side side) {
+    List<Move> rise = new ArrayList<>();
+    limb(rise, What.SHOULDER_FLEXION, side, Joint.SHOULDER, Movement.FLEXION);
+    limb(rise, What.SHOULDER_ABDUCTION, side, Joint.SHOULDER, Movement.ABDUCTION);
+    arm.addAll(largest(rise));
+    if (rise.isEmpty()) {
+      limb(arm, What.SHOULDER_ROTATION, side, Joint.SHOULDER, Movement.ROTATION);
+    }
   }
 
   private void girdle(List<Move> arm, Side side) {

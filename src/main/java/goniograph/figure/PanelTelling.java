@@ -1,20 +1,23 @@
 package goniograph.figure;
 
 import goniograph.body.BasePosture;
+import goniograph.body.Frame;
 import goniograph.body.Kinematics;
 import goniograph.body.Landmarks;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
+import goniograph.body.SpineJoint;
 import goniograph.body.Vec;
 import goniograph.figure.PoseTelling.Panel;
 import goniograph.figure.PoseTelling.Sides;
-import goniograph.pose.Contact;
 import goniograph.pose.Moment;
 import goniograph.pose.Part;
 import goniograph.pose.Scene;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Finds what each drawing of a scene shows that the one before it did not. */
 final class PanelTelling {
@@ -29,14 +32,15 @@ final class PanelTelling {
     BasePosture base = BasePosture.of(scene.base()).orElse(BasePosture.STANDING);
     List<Moment> keys = scene.keys();
     List<Panel> panels = new ArrayList<>();
-    panels.add(first(base, keys.get(0)));
+    panels.add(first(base, keys));
     for (int i = 1; i < keys.size(); i++) {
       panels.add(next(base, keys.get(i - 1), keys.get(i)));
     }
     return panels;
   }
 
-  private static Panel first(BasePosture base, Moment pose) {
+  private static Panel first(BasePosture base, List<Moment> keys) {
+    Moment pose = keys.get(0);
     Skeleton s = pose.skeleton();
     Skeleton plain = Kinematics.skeleton(s.body(), base.turn(), base.angles(), Vec.ZERO);
     List<Touch> touches = both(touches(pose));
@@ -49,6 +53,7 @@ final class PanelTelling {
         touches,
         List.of(),
         List.of(),
+        shapes(s, side -> Resting.arm(pose, side) != Resting.HAND && changes(keys, side)),
         stands ? Stance.of(s) : Optional.empty());
   }
 
@@ -56,8 +61,13 @@ final class PanelTelling {
     List<Touch> was = touches(before);
     List<Touch> is = touches(after);
     List<HandPlace> hands = PoseTelling.upright(base) ? hands(before.skeleton(), after) : List.of();
+    List<ShapedHand> shapes =
+        shapes(
+            after.skeleton(), side -> !ShapedHand.same(before.skeleton(), after.skeleton(), side));
+    List<Move> moves = new ArrayList<>(Moves.between(base, before, after));
+    moves.removeIf(move -> move.what() == Move.What.HAND && !shapes.isEmpty());
     return new Panel(
-        Moves.between(base, before, after),
+        moves,
         both(is.stream().filter(touch -> !was.contains(touch)).toList()),
         both(
             was.stream()
@@ -66,6 +76,7 @@ final class PanelTelling {
                     touch -> hands.isEmpty() || touch.held() || !PoseTelling.ofArm(touch.part()))
                 .toList()),
         hands,
+        shapes,
         Optional.empty());
   }
 
@@ -101,12 +112,25 @@ final class PanelTelling {
     return all;
   }
 
+  private static boolean changes(List<Moment> keys, Side side) {
+    Skeleton first = keys.get(0).skeleton();
+    return keys.stream().anyMatch(key -> !ShapedHand.same(first, key.skeleton(), side));
+  }
+
+  private static List<ShapedHand> shapes(Skeleton s, Predicate<Side> told) {
+    return ShapedHand.both(
+        Arrays.stream(Side.values())
+            .filter(told)
+            .flatMap(side -> ShapedHand.of(s, side).stream())
+            .toList());
+  }
+
   private static List<HandPlace> hands(Skeleton before, Moment after) {
     List<HandPlace> places = new ArrayList<>();
     for (Side side : Side.values()) {
       Skeleton s = after.skeleton();
-      double way = Landmarks.palm(s, side).minus(Landmarks.palm(before, side)).length();
-      if (way > HAND_MOVES && free(after, side)) {
+      double way = reached(s, side).minus(reached(before, side)).length();
+      if (way > HAND_MOVES && Resting.arm(after, side) == Resting.NOTHING) {
         places.add(HandPlace.of(s, side));
       }
     }
@@ -119,9 +143,9 @@ final class PanelTelling {
     return places;
   }
 
-  private static boolean free(Moment moment, Side side) {
-    return moment.contacts().stream()
-        .filter(c -> c.manner() != Contact.Manner.HOLDING)
-        .noneMatch(c -> PoseTelling.ofArm(c.part()) && c.side().equals(Optional.of(side)));
+  /** Where a hand is for the body: a hand that is carried along has not moved. */
+  private static Vec reached(Skeleton s, Side side) {
+    Frame chest = s.spine(SpineJoint.T5);
+    return chest.axes().invert(Landmarks.palm(s, side).minus(chest.origin()));
   }
 }

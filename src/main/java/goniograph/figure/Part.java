@@ -83,6 +83,19 @@ record Part(
     return group.isPresent() && group.equals(other.group);
   }
 
+  /** The part without corners nearer than {@code mm} to the line between their neighbours. */
+  Part simplified(double mm) {
+    return new Part(
+        id,
+        role,
+        Hulls.simplified(outline, mm),
+        regions.stream().map(r -> new Region(r.tone(), Hulls.simplified(r.area(), mm))).toList(),
+        inner,
+        welds,
+        solid,
+        group);
+  }
+
   /** The part on paper of another scale. */
   Part scaled(double k) {
     AffineTransformation larger = AffineTransformation.scaleInstance(k, k);

@@ -66,6 +66,7 @@ public record PoseTelling(
    * @param touches what touches now and did not before
    * @param leaves what touched before and does so no longer
    * @param hands where free hands are now, where they have moved
+   * @param shapes the named shapes that hands have taken
    * @param stance how both feet stand in the first drawing, where one is ahead
    */
   public record Panel(
@@ -73,12 +74,14 @@ public record PoseTelling(
       List<Touch> touches,
       List<Touch> leaves,
       List<HandPlace> hands,
+      List<ShapedHand> shapes,
       Optional<Stance> stance) {
     public Panel {
       moves = List.copyOf(moves);
       touches = List.copyOf(touches);
       leaves = List.copyOf(leaves);
       hands = List.copyOf(hands);
+      shapes = List.copyOf(shapes);
     }
   }
 

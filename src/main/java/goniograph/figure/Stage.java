@@ -19,9 +19,17 @@ record Stage(List<Part> parts) {
     parts = List.copyOf(parts);
   }
 
+  /** How exactly parts are drawn, mm. */
+  private static final double FINE = .01;
+
   static Stage of(Scene scene, SceneParts parts, Projection paper, Step step) {
     DepthOrder order = new DepthOrder(paper, step.key().skeleton(), carries(scene));
-    return new Stage(order.sorted(parts.of(step.key(), step.marked())));
+    List<Part> simple =
+        parts.of(step.key(), step.marked()).stream()
+            .filter(part -> Crop.shows(scene.focus(), part))
+            .map(p -> p.simplified(FINE))
+            .toList();
+    return new Stage(order.sorted(simple));
   }
 
   private static boolean[] carries(Scene scene) {

@@ -24,7 +24,7 @@ final class Sweep {
   private static final double SAME = 1e-9;
 
   /** Between its ends a string is looked at in about so many places. */
-  private static final int PLACES = 160;
+  private static final int PLACES = 240;
 
   private final List<Link> links = new ArrayList<>();
   private final List<Coordinate> upper = new ArrayList<>();

@@ -7,8 +7,8 @@ import org.locationtech.jts.geom.Geometry;
 
 /**
  * The area that a ball covers on its way along a gently bent line while its radius changes: the
- * envelope of its circles. Where the line runs towards the viewer the circles lie within each other
- * and there is no envelope; then it is the union of the hulls of neighbouring circles.
+ * envelope of its circles. Where the line runs towards the viewer or bends too sharply there is no
+ * sound envelope; then it is the union of the hulls of neighbouring circles.
  */
 final class Tube {
   /** A radius that changes faster than this along the line leaves no sound envelope. */
@@ -34,12 +34,14 @@ final class Tube {
         return hulls();
       }
     }
-    return envelope();
+    Geometry envelope = envelope();
+    return envelope.isValid() ? envelope : hulls();
   }
 
-  private Geometry hulls() {
+  /** The area by the slower way, which always holds. */
+  Geometry hulls() {
     List<List<Coordinate>> rims = new ArrayList<>();
-    for (int i = 0; i < centres.size(); i += 2) {
+    for (int i = 0; i < centres.size(); i++) {
       rims.add(List.of(Hulls.circle(centres.get(i), radii.get(i)).getCoordinates()));
     }
     return Hulls.chain(rims);

@@ -21,6 +21,7 @@ final class Welds {
   private final Weights weights;
   private final List<Part> parts;
   private final Map<Part.Id, Part> byId = new HashMap<>();
+  private final Map<Grown, Cutter> grown = new HashMap<>();
 
   Welds(List<Part> parts, Weights weights) {
     this.parts = List.copyOf(parts);
@@ -33,7 +34,9 @@ final class Welds {
     List<Joint> joints = joints(part);
     for (Joint joint : joints) {
       if (joint.radius > 0) {
-        edge = Cutter.outsideAll(edge, List.of(joint.inside(), joint.around(joint.radius)));
+        edge =
+            Cutter.outsideAll(
+                edge, List.of(grown(joint.other, -ALONG), joint.around(joint.radius)));
       }
     }
     return new Outline(edge, halo(part, edge, joints), neighbours(joints));
@@ -56,9 +59,13 @@ final class Welds {
     return halo;
   }
 
-  private static Cutter grown(Part part, double mm) {
-    return new Cutter(Hulls.widened(part.outline(), mm));
+  /** A part widened or narrowed; each is asked for by several neighbours. */
+  private Cutter grown(Part part, double mm) {
+    return grown.computeIfAbsent(
+        new Grown(part.id(), mm), key -> new Cutter(Hulls.widened(part.outline(), mm)));
   }
+
+  private record Grown(Part.Id part, double mm) {}
 
   private static Set<Part.Id> neighbours(List<Joint> joints) {
     return joints.stream().map(joint -> joint.other.id()).collect(Collectors.toSet());
@@ -67,11 +74,6 @@ final class Welds {
   private record Joint(Part other, Coordinate at, double radius, double calm) {
     Cutter around(double mm) {
       return new Cutter(Hulls.circle(at, mm));
-    }
-
-    /** The other part, but for what runs along its edge. */
-    Cutter inside() {
-      return new Cutter(Hulls.widened(other.outline(), -ALONG));
     }
   }
 

@@ -16,7 +16,7 @@ import java.util.function.IntPredicate;
  * @param sentences the sentences, in order
  * @param counts the counts of the whole
  */
-public record TextMeasure(Language language, List<Sentence> sentences, ReadingCounts counts) {
+public record TextMeasure(Language language, List<Measured> sentences, ReadingCounts counts) {
   private static final int POLYSYLLABLE = 3;
   private static final int LONG_WORD = 6;
 
@@ -28,7 +28,7 @@ public record TextMeasure(Language language, List<Sentence> sentences, ReadingCo
    * @param to behind its last character, white space left out
    * @param words how many words
    */
-  public record Sentence(int piece, int from, int to, int words) {}
+  public record Measured(int piece, int from, int to, int words) {}
 
   public TextMeasure {
     sentences = List.copyOf(sentences);
@@ -36,7 +36,7 @@ public record TextMeasure(Language language, List<Sentence> sentences, ReadingCo
 
   /** Measures pieces of text; each piece ends a sentence, with a full stop or without. */
   public static TextMeasure of(Language language, List<String> pieces) {
-    List<Sentence> sentences = new ArrayList<>();
+    List<Measured> sentences = new ArrayList<>();
     List<String> words = new ArrayList<>();
     for (int piece = 0; piece < pieces.size(); piece++) {
       measure(language, piece, pieces.get(piece), sentences, words);
@@ -81,7 +81,7 @@ public record TextMeasure(Language language, List<Sentence> sentences, ReadingCo
 
   /** Words of the longest sentence. */
   public int longestSentence() {
-    return sentences.stream().mapToInt(Sentence::words).max().orElse(0);
+    return sentences.stream().mapToInt(Measured::words).max().orElse(0);
   }
 
   /** The result of a formula; nothing without words or where its syllables are not counted. */
@@ -93,11 +93,11 @@ public record TextMeasure(Language language, List<Sentence> sentences, ReadingCo
   }
 
   private static void measure(
-      Language language, int piece, String text, List<Sentence> sentences, List<String> words) {
-    for (goniograph.language.Sentence one : goniograph.language.Sentence.of(language, text)) {
+      Language language, int piece, String text, List<Measured> sentences, List<String> words) {
+    for (Sentence one : Sentence.of(language, text)) {
       List<String> own = words(language, plain(one.in(text)));
       if (!own.isEmpty()) {
-        sentences.add(new Sentence(piece, one.from(), one.to(), own.size()));
+        sentences.add(new Measured(piece, one.from(), one.to(), own.size()));
         words.addAll(own);
       }
     }

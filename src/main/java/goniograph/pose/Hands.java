@@ -1,5 +1,6 @@
 package goniograph.pose;
 
+import goniograph.body.Fingers;
 import goniograph.body.Frame;
 import goniograph.body.Landmarks;
 import goniograph.body.Lengths;
@@ -47,6 +48,9 @@ final class Hands {
 
   private static final double TIP_CURL = 14;
 
+  /** Half the thickness of a gathered band or a rail, cm; the house's own. */
+  private static final double BAND_GRIP = 1.4;
+
   /** The part of the thigh nearest to the hip on which a hand can lie. */
   private static final double THIGH_NEAREST = .25;
 
@@ -65,13 +69,27 @@ final class Hands {
   Skeleton lay(Skeleton s, List<Contact> contacts) {
     Skeleton body = s;
     for (Contact contact : otherHandLast(contacts)) {
-      if (contact.part().ofHand() && contact.manner() != Contact.Manner.HOLDING) {
-        Side side = contact.side().orElse(Side.RIGHT);
-        boolean lies = !Touch.of(contacts, side, Part.FOREARM).isEmpty();
-        body = lies ? flattened(body, side, contact) : lay(body, side, contact);
+      if (contact.part().ofHand()) {
+        body = laid(body, contact, contacts);
       }
     }
     return body;
+  }
+
+  private Skeleton laid(Skeleton s, Contact contact, List<Contact> contacts) {
+    Side side = contact.side().orElse(Side.RIGHT);
+    if (contact.manner() == Contact.Manner.HOLDING) {
+      return gripping(s, side, contact.target());
+    }
+    boolean lies = !Touch.of(contacts, side, Part.FOREARM).isEmpty();
+    return lies ? flattened(s, side, contact) : lay(s, side, contact);
+  }
+
+  /** Fingers that nobody bent close round what they hold. */
+  private static Skeleton gripping(Skeleton s, Side side, String thing) {
+    double cm = ThingKind.of(thing).map(ThingKind::gripCm).orElse(BAND_GRIP);
+    boolean typed = !s.fingers(side).equals(Fingers.REST);
+    return typed ? s : s.with(side, Fingers.round(s.body().fraction(cm)));
   }
 
   private static List<Contact> otherHandLast(List<Contact> contacts) {

@@ -146,7 +146,7 @@ final class SpineSolver {
     double at = fBefore == 0 ? 0 : 2;
     for (int i = 0; i < 20; i++) {
       double here = f.applyAsDouble(at);
-      if (Math.abs(here) < 1e-7) {
+      if (Math.abs(here) < 1e-11) {
         return at;
       }
       double slope = (here - fBefore) / (at - before);

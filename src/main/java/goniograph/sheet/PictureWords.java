@@ -2,6 +2,7 @@ package goniograph.sheet;
 
 import goniograph.figure.HandPlace;
 import goniograph.figure.PoseTelling;
+import goniograph.figure.ShapedHand;
 import goniograph.figure.Stance;
 import goniograph.figure.Touch;
 import goniograph.language.Language;
@@ -50,6 +51,9 @@ public final class PictureWords {
     }
     if (number <= telling.panels().size()) {
       shown(number, telling.panels().get(number - 1), sentences);
+    }
+    if (sentences.isEmpty()) {
+      sentences.add(wording.say("figure.same"));
     }
     return String.join(" ", sentences);
   }
@@ -113,7 +117,8 @@ public final class PictureWords {
         Stream.of(
                 panel.leaves().stream().map(this::leaves),
                 number == 1 ? Stream.<String>of() : touches(panel.touches()).stream(),
-                panel.hands().stream().map(this::hand))
+                panel.hands().stream().map(this::hand),
+                panel.shapes().stream().map(this::shape))
             .flatMap(words -> words)
             .toList();
     if (!states.isEmpty()) {
@@ -164,6 +169,11 @@ public final class PictureWords {
 
   private String stance(Stance stance) {
     return part("stance." + (stance.line() ? "line" : "step"), stance.front());
+  }
+
+  private String shape(ShapedHand hand) {
+    return wording.say(
+        "figure.shape." + hand.shape().word(), Map.of("hand", part("part.hand", hand.sides())));
   }
 
   private String hand(HandPlace hand) {

@@ -22,7 +22,10 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** A mirrored pose from the mirrored side is the mirrored drawing (figure method, section 16). */
 class MirrorTest {
-  /** Parts with rounded hollows: the corners of the roundings fall elsewhere on the same arcs. */
+  /**
+   * Parts with rounded hollows: the corners of the roundings fall elsewhere on the same arcs. On
+   * the others corners are left out that lie within .004 mm of the line.
+   */
   private static final Set<Kind> SMOOTHED = Set.of(Kind.TRUNK, Kind.HEAD, Kind.HAND, Kind.FOOT);
 
   private static final JointAngles POSE =
@@ -64,7 +67,7 @@ class MirrorTest {
   private static void assertMirrored(Part.Id id, Geometry a, Geometry b) {
     Geometry flipped = AffineTransformation.scaleInstance(-1, 1).transform(a);
     double apart = DiscreteHausdorffDistance.distance(flipped.getBoundary(), b.getBoundary());
-    double within = !SMOOTHED.contains(id.kind()) ? 1e-6 : .02;
+    double within = !SMOOTHED.contains(id.kind()) ? .005 : .02;
     assertEquals(0, apart, within, id.toString());
     assertEquals(flipped.getArea(), b.getArea(), .05);
   }

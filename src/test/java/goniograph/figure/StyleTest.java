@@ -3,6 +3,8 @@ package goniograph.figure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.awt.color.ColorSpace;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -36,6 +38,47 @@ class StyleTest {
     double body = lightness(Colours.BODY);
     assertTrue(shirt - trousers >= 15 && body - shirt >= 15);
     assertTrue(trousers - lightness(Colours.HAIR) >= 15);
+  }
+
+  /**
+   * The lightness that the figure method states for its palette, by the colour conversion of the
+   * Java platform (profile connection space, D50), not by our formula.
+   */
+  @Test
+  void thePaletteHasTheStatedLightness() {
+    assertEquals(12, platformLightness(Colours.LINE), 1.5);
+    assertEquals(41, platformLightness(Colours.FAR_LINE), 1.5);
+    assertEquals(93, platformLightness(Colours.BODY), 1.5);
+    assertEquals(70, platformLightness(Colours.SHIRT), 1.5);
+    assertEquals(39, platformLightness(Colours.TROUSERS), 1.5);
+    assertEquals(19, platformLightness(Colours.HAIR), 1.5);
+    assertEquals(39, platformLightness(Colours.ACCENT), 3);
+    assertEquals(32, platformLightness(Colours.ACCENT_LINE), 3);
+    assertEquals(82, platformLightness(Colours.MOVING_LIGHT), 3);
+    assertEquals(66, platformLightness(Colours.MOVING_DARK), 3);
+    assertEquals(91, platformLightness(Colours.SUPPORT), 1.5);
+    assertEquals(81, platformLightness(Colours.SUPPORT_SIDE), 1.5);
+  }
+
+  /** Neighbouring tones without a line between them, and the working limb against the resting. */
+  @Test
+  void tonesThatMeetDifferInGreyByThePlatformsReckoning() {
+    assertTrue(apart(Colours.SHIRT, Colours.TROUSERS) >= 15);
+    assertTrue(apart(Colours.BODY, Colours.SHIRT) >= 15);
+    assertTrue(apart(Colours.BODY, Colours.HAIR) >= 15);
+    assertTrue(apart(Colours.MOVING_LIGHT, Colours.MOVING_DARK) >= 15);
+    assertTrue(apart(Colours.MOVING_DARK, Colours.TROUSERS) >= 15);
+    assertTrue(apart(Colours.ACCENT, "#FFFFFF") >= 45);
+  }
+
+  private static double apart(String a, String b) {
+    return Math.abs(platformLightness(a) - platformLightness(b));
+  }
+
+  private static double platformLightness(String colour) {
+    float[] rgb = Color.decode(colour).getRGBColorComponents(null);
+    float[] xyz = ColorSpace.getInstance(ColorSpace.CS_CIEXYZ).fromRGB(rgb);
+    return 116 * Math.cbrt(xyz[1]) - 16;
   }
 
   @Test

@@ -211,9 +211,9 @@ class ReadabilityTest {
             List.of("Sit tall. Lean until your nose is over your toes.", "Stand"));
     assertEquals(
         List.of(
-            new TextMeasure.Sentence(0, 0, 9, 2),
-            new TextMeasure.Sentence(0, 10, 49, 8),
-            new TextMeasure.Sentence(1, 0, 5, 1)),
+            new TextMeasure.Measured(0, 0, 9, 2),
+            new TextMeasure.Measured(0, 10, 49, 8),
+            new TextMeasure.Measured(1, 0, 5, 1)),
         text.sentences());
     assertEquals(8, text.longestSentence());
     assertEquals(11 / 3.0, text.meanSentence(), 1e-9);

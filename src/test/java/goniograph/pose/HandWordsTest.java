@@ -50,4 +50,24 @@ class HandWordsTest {
     assertEquals("pose-movement-unknown", finding.rule());
     assertTrue(finding.mend().contains("`curl`, `shape`"), finding.mend());
   }
+
+  /** Fingers close round what is held, more round a stick than round a bottle. */
+  @Test
+  void anUntypedHandClosesRoundWhatItHolds() {
+    double stick = grip("stick").knuckles();
+    double bottle = grip("bottle").knuckles();
+    assertTrue(stick > bottle && bottle > Fingers.REST.knuckles(), stick + " " + bottle);
+  }
+
+  private static Fingers grip(String thing) {
+    String pose =
+        "pose: test\nbase: standing\nprops: {"
+            + thing
+            + ": {}}\n"
+            + "contacts: [feet on floor, right hand holding "
+            + thing
+            + "]\n";
+    Scene scene = PoseSolver.solve(Poses.of(pose)).scene();
+    return scene.keys().get(0).skeleton().fingers(Side.RIGHT);
+  }
 }

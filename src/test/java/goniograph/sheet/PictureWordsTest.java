@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import goniograph.body.BasePosture;
+import goniograph.body.FingerShape;
 import goniograph.body.Joint;
 import goniograph.body.Movement;
 import goniograph.figure.HandPlace;
@@ -16,6 +17,7 @@ import goniograph.pose.PoseFile;
 import goniograph.pose.PoseReader;
 import goniograph.pose.PoseSolver;
 import goniograph.pose.SupportKind;
+import goniograph.pose.ThingKind;
 import goniograph.pose.View;
 import goniograph.source.DiskFiles;
 import goniograph.source.SourceFile;
@@ -118,6 +120,10 @@ class PictureWordsTest {
                     .map(part -> "part." + part.name().toLowerCase(java.util.Locale.ROOT)),
                 Arrays.stream(SupportKind.values())
                     .flatMap(kind -> Stream.of("at." + kind.word(), "off." + kind.word())),
+                Arrays.stream(FingerShape.values()).map(shape -> "shape." + shape.word()),
+                Arrays.stream(ThingKind.values())
+                    .flatMap(
+                        thing -> Stream.of("holding." + thing.word(), "let-go." + thing.word())),
                 Arrays.stream(HandPlace.Height.values()).map(height -> "height." + height.word()),
                 Arrays.stream(HandPlace.Reach.values()).map(reach -> "reach." + reach.word()),
                 Arrays.stream(Joint.values()).map(joint -> "joint." + joint.word()),

@@ -22,6 +22,7 @@ import goniograph.matter.Located;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -186,7 +187,7 @@ public final class EquipmentInText implements VersionRule {
     private Set<String> kinds(String phrase) {
       return words.below("thing.").entrySet().stream()
           .filter(kind -> kind.getValue().contains(phrase))
-          .map(java.util.Map.Entry::getKey)
+          .map(Map.Entry::getKey)
           .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Finds angles of joints in everyday words: "bend your knee to 90 degrees". */
 final class SaidAngles {
@@ -30,7 +31,7 @@ final class SaidAngles {
     private final Optional<Joint> joint;
     private final Set<Movement> movements;
 
-    SaidJoint(@org.jspecify.annotations.Nullable Joint joint, Movement... movements) {
+    SaidJoint(@Nullable Joint joint, Movement... movements) {
       this.joint = Optional.ofNullable(joint);
       this.movements = Set.of(movements);
     }

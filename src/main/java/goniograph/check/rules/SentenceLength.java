@@ -58,7 +58,7 @@ public final class SentenceLength implements VersionRule {
     return Stream.concat(tooLong, mean(measure, version));
   }
 
-  private Finding tooLong(TextMeasure.Sentence sentence, int most, Version version, Piece piece) {
+  private Finding tooLong(TextMeasure.Measured sentence, int most, Version version, Piece piece) {
     return warning(
         Places.within(version.file(), piece, sentence.from(), sentence.to()),
         "This sentence has " + sentence.words() + " words, at most " + most + " are read easily.",

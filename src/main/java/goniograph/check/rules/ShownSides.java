@@ -12,6 +12,7 @@ import goniograph.pose.Extreme;
 import goniograph.pose.MomentFacts;
 import goniograph.pose.Part;
 import goniograph.pose.SceneFacts;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -82,7 +83,7 @@ final class ShownSides {
     return facts.extremes().entrySet().stream()
         .filter(one -> joints.contains(one.getKey().joint()))
         .filter(one -> one.getKey().side().equals(Optional.of(side)))
-        .map(java.util.Map.Entry::getValue)
+        .map(Map.Entry::getValue)
         .anyMatch(ShownSides::seen);
   }
 

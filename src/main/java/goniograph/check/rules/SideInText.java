@@ -13,6 +13,7 @@ import goniograph.library.Entry;
 import goniograph.library.Exercise;
 import goniograph.library.Version;
 import goniograph.pose.SceneFacts;
+import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -178,7 +179,7 @@ public final class SideInText implements VersionRule {
                         .withBecause("figures/" + scene.pose() + ".yaml"));
   }
 
-  private static goniograph.source.Span at(Named one) {
+  private static Span at(Named one) {
     return one.said().at(one.found().from(), one.found().to());
   }
 

@@ -9,6 +9,7 @@ import goniograph.library.Statement;
 import goniograph.library.Version;
 import goniograph.matter.Located;
 import goniograph.matter.Slots;
+import goniograph.source.Span;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -23,7 +24,7 @@ abstract class WordRule implements Rule {
   abstract Stream<Finding> in(Said said, WordList list, Checked checked);
 
   /** What it says about a word of a statement. */
-  abstract Finding inStatement(goniograph.source.Span at, String word, String mend);
+  abstract Finding inStatement(Span at, String word, String mend);
 
   @Override
   public final Stream<Finding> check(Checked checked) {
