@@ -62,8 +62,10 @@ public final class PoseSolver {
     if (keys.size() == 1) {
       return keys;
     }
-    return IntStream.range(0, MOMENTS)
-        .mapToObj(i -> between(keys, (double) i * (keys.size() - 1) / (MOMENTS - 1)))
+    int ways = keys.size() - 1;
+    int each = Math.max(1, Math.round((MOMENTS - 1f) / ways)); // so that every key frame is met
+    return IntStream.rangeClosed(0, ways * each)
+        .mapToObj(i -> between(keys, (double) i / each))
         .toList();
   }
 
