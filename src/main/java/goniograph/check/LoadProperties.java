@@ -1,12 +1,15 @@
 package goniograph.check;
 
+import goniograph.body.Limb;
 import goniograph.dose.DoseField;
 import goniograph.library.Equipment;
 import goniograph.library.Vocabulary.Feet;
 import goniograph.library.Vocabulary.Region;
 import goniograph.matter.Located;
+import goniograph.pose.Pull;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** What is moved, held or pulled, and what touches the skin of the feet. */
@@ -14,6 +17,7 @@ final class LoadProperties {
   private static final Set<String> OUTSIDE_THE_BODY = Set.of("mass", "band", "household", "manual");
   private static final Set<String> IN_THE_HAND = Set.of("mass", "household");
   private static final Set<Region> PULLED_BY_THE_FOOT = Set.of(Region.ANKLE, Region.FOOT);
+  private static final Set<String> WEIGHTS = Set.of("dumbbell", "bottle");
   private static final String CUFF = "cuff";
   private static final String BAND = "band";
 
@@ -22,7 +26,8 @@ final class LoadProperties {
   static Optional<Reason> band(OnStep step) {
     return step.given(DoseField.LOAD_BAND)
         .or(() -> kind(step, Set.of(BAND)))
-        .or(() -> bandAmongTheEquipment(step));
+        .or(() -> bandAmongTheEquipment(step))
+        .or(() -> drawn(step, Set.of(BAND), pull -> true));
   }
 
   /** A band that no step's load names is used on every step. */
@@ -54,6 +59,7 @@ final class LoadProperties {
         ? Optional.empty()
         : step.given(DoseField.LOAD_MASS)
             .or(() -> kind(step, IN_THE_HAND))
+            .or(() -> drawn(step, WEIGHTS, pull -> pull.limb() == Limb.HAND))
             .or(() -> step.texts().cue("weight-in-hand"));
   }
 
@@ -76,6 +82,19 @@ final class LoadProperties {
             .map(Located::value)
             .filter(PULLED_BY_THE_FOOT::contains)
             .flatMap(region -> band(step).stream());
-    return pulled.findFirst().or(() -> step.texts().cue("band-round-foot"));
+    return pulled
+        .findFirst()
+        .or(() -> step.texts().cue("band-round-foot"))
+        .or(() -> drawn(step, Set.of(BAND), pull -> pull.limb() == Limb.FOOT));
+  }
+
+  /** A thing that the figure shows at work on a part of the body. */
+  private static Optional<Reason> drawn(OnStep step, Set<String> kinds, Predicate<Pull> where) {
+    return step.pose().stream()
+        .flatMap(pose -> pose.scene().keys().stream())
+        .flatMap(key -> key.props().stream())
+        .filter(prop -> kinds.contains(prop.kind()) && prop.pulls().stream().anyMatch(where))
+        .map(prop -> Reason.of("in the figure: " + prop.kind()))
+        .findFirst();
   }
 }

@@ -24,11 +24,12 @@ final class Sweep {
   private static final double SAME = 1e-9;
 
   /** Between its ends a string is looked at in about so many places. */
-  private static final int PLACES = 240;
+  private static final int PLACES = 160;
 
   private final List<Link> links = new ArrayList<>();
   private final List<Coordinate> upper = new ArrayList<>();
   private final List<Coordinate> lower = new ArrayList<>();
+  private double slack;
 
   private Sweep() {}
 
@@ -125,15 +126,16 @@ final class Sweep {
 
     /**
      * The heights of both edges at the ends of a stretch: bottom left and right, top left and
-     * right. Stretches must come from left to right.
+     * right. Stretches must come from left to right; corners within {@code slack} of the left end
+     * count as on it.
      */
-    double[] span(double x0, double x1) {
+    double[] span(double x0, double x1, double slack) {
       double[] span = new double[4];
-      atBottom = after(bottom, atBottom, x0);
+      atBottom = after(bottom, atBottom, x0 + slack);
       span[0] = height(bottom, atBottom, x0);
       atBottom = upTo(bottom, atBottom, x1);
       span[1] = height(bottom, atBottom, x1);
-      atTop = after(top, atTop, x0);
+      atTop = after(top, atTop, x0 + slack);
       span[2] = height(top, atTop, x0);
       atTop = upTo(top, atTop, x1);
       span[3] = height(top, atTop, x1);
@@ -197,8 +199,10 @@ final class Sweep {
         places[n++] = place;
       }
     }
-    places[n - 1] = right;
-    return Arrays.copyOf(places, n);
+    slack = step / 30;
+    double[] all = Arrays.copyOf(places, places[n - 1] < right ? n + 1 : n);
+    all[all.length - 1] = right;
+    return all;
   }
 
   /** The ends of an edge and those of its corners that lie a step apart. */
@@ -220,7 +224,7 @@ final class Sweep {
     double between = (x0 + x1) / 2;
     for (Link link : links) {
       if (link.left() <= between && link.right() >= between) {
-        spans.add(link.span(x0, x1));
+        spans.add(link.span(x0, x1, slack));
       }
     }
     if (!inOnePiece(spans)) {

@@ -26,6 +26,7 @@ import java.util.TreeMap;
  * @param limits the table of dose limits
  * @param requirements the table of required statements
  * @param tagRules the table of precaution tags
+ * @param equipmentChecks the table of equipment that is looked over before use
  * @param stock the clinic's stock
  * @param sources the cited sources
  * @param figures the pose files by id
@@ -40,6 +41,7 @@ public record Library(
     List<DoseLimit> limits,
     List<Requirement> requirements,
     List<TagRule> tagRules,
+    List<EquipmentCheck> equipmentChecks,
     Stock stock,
     List<Source> sources,
     SortedMap<String, SourceFile> figures) {
@@ -55,6 +57,7 @@ public record Library(
     limits = List.copyOf(limits);
     requirements = List.copyOf(requirements);
     tagRules = List.copyOf(tagRules);
+    equipmentChecks = List.copyOf(equipmentChecks);
     sources = List.copyOf(sources);
     figures = Collections.unmodifiableSortedMap(new TreeMap<>(figures));
   }
@@ -86,6 +89,7 @@ public record Library(
             rules.limits(),
             rules.requirements(),
             rules.tagRules(),
+            rules.equipmentChecks(),
             stock.stock(),
             stock.sources(),
             figures(files));

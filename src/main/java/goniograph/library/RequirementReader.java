@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Reads the tables of required statements and of precaution tags. */
+/** Reads the tables of required statements, of precaution tags and of checks of equipment. */
 final class RequirementReader {
   private static final String LATEX_FREE = "latex-free";
   private static final int MOST_ENTRIES = 20;
@@ -76,6 +76,13 @@ final class RequirementReader {
             pack,
             source.get(),
             form.at()));
+  }
+
+  static Optional<EquipmentCheck> check(Form form) {
+    var equipment = form.required("equipment", "[band-light]").list(Spellings.ID_WORD);
+    var check = form.required("check", "no-nicks").as(Spellings.ID_WORD);
+    var source = form.required("source", "common-practice").as(Spellings.ID_WORD);
+    return check.flatMap(given -> source.map(from -> new EquipmentCheck(equipment, given, from)));
   }
 
   private static PackCare pack(Form form) {

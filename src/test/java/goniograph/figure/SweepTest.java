@@ -11,7 +11,7 @@ import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
-/** Against the general union of JTS, on random limbs. */
+/** Against the general union of JTS, on random limbs: half of what the method allows on paper. */
 class SweepTest {
   private final Random random = new Random(3);
 
@@ -26,7 +26,7 @@ class SweepTest {
         Geometry union = union(rims);
         double apart =
             DiscreteHausdorffDistance.distance(area.get().getBoundary(), union.getBoundary(), .2);
-        assertTrue(apart < .02, i + ": " + apart);
+        assertTrue(apart < .025, i + ": " + apart);
         assertTrue(area.get().isValid());
       }
     }

@@ -24,7 +24,7 @@ public final class PhraseUnknown implements ExerciseRule {
       RulePage.of(
           "phrase-unknown",
           "Equipment, its check or stand-in, an act, a support object, the meaning of the sides, a"
-              + " warm-up, a swap or the clinic's table of tags names a phrase (or entry) that is not there; the nearest is"
+              + " warm-up, a swap or the clinic's rule tables name a phrase (or entry) that is not there; the nearest is"
               + " offered.",
           "The sheet would have no words for it in any language.",
           RulePage.HOUSE,
@@ -59,7 +59,7 @@ public final class PhraseUnknown implements ExerciseRule {
 
   @Override
   public Stream<Finding> check(Checked checked) {
-    return Stream.concat(ExerciseRule.super.check(checked), added(checked.library()));
+    return Stream.concat(ExerciseRule.super.check(checked), tables(checked.library()));
   }
 
   @Override
@@ -110,15 +110,18 @@ public final class PhraseUnknown implements ExerciseRule {
         .toList();
   }
 
-  /** The equipment that the clinic's table of tags adds. */
-  private Stream<Finding> added(Library library) {
+  /** The equipment and checks that the clinic's rule tables name. */
+  private Stream<Finding> tables(Library library) {
+    Stream<Located<String>> things =
+        Stream.concat(
+            library.tagRules().stream().flatMap(row -> row.equipment().stream()),
+            library.equipmentChecks().stream().flatMap(row -> row.equipment().stream()));
+    Stream<Located<String>> checks = library.equipmentChecks().stream().map(row -> row.check());
     return library.phrases(Library.SOURCE_LANGUAGE).stream()
         .flatMap(
             phrases ->
-                unknown(
-                    library.tagRules().stream().flatMap(row -> row.equipment().stream()),
-                    EQUIPMENT,
-                    phrases));
+                Stream.concat(
+                    unknown(things, EQUIPMENT, phrases), unknown(checks, CHECK, phrases)));
   }
 
   private Stream<Finding> swaps(Exercise exercise, Library library) {

@@ -25,12 +25,19 @@ public final class PoseBelowFloor implements PoseRule {
           "Nobody can do what the drawing shows.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
-          Example.in(
-                  "figures/bk-reach-kneel.yaml", "pose: bk-reach-kneel", "pose: «bk-reach-kneel»")
+          Example.in("figures/sh-row-band.yaml", "pose: sh-row-band", "pose: «sh-row-band»")
+              .where(
+                  ExampleFiles.BAND,
+                  "{ tag: blood-pressure-not-controlled, action: adapt, limits: { effort: ..4 } }",
+                  "{ tag: blood-pressure-not-controlled, action: leave-out }")
+              .where(
+                  ExampleFiles.BAND,
+                  "statements: [s-band-check,",
+                  "statements: [s-rise-wait, s-dizzy-stop, s-band-check,")
               .alongside(
-                  "figures/bk-reach-kneel.yaml",
-                  "contacts: [knees on mat]\n",
-                  "contacts: [knees on mat]\nangles: {hip both: flexion 100}\n"));
+                  "figures/sh-row-band.yaml", "pelvis: tilt forward 0", "pelvis: tilt back 105")
+              .alongside("figures/sh-row-band.yaml", "hip both: flexion 85", "hip both: flexion 0")
+              .alongside("figures/sh-row-band.yaml", "chair: {height: 45}", "chair: {height: 5}"));
 
   @Override
   public RulePage page() {

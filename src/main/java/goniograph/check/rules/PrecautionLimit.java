@@ -9,7 +9,6 @@ import goniograph.dose.DoseField;
 import goniograph.finding.Finding;
 import goniograph.library.Exercise;
 import goniograph.library.Precaution.Limit;
-import goniograph.library.Precaution.Within;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -18,8 +17,7 @@ public final class PrecautionLimit implements ExerciseRule {
   private static final RulePage PAGE =
       RulePage.of(
           "precaution-limit",
-          "A limit of a precaution is about a field that no step of the entry has, or about a step"
-              + " that its ladder has not.",
+          "A limit of a precaution is about a field that no step of the entry has.",
           "The patient would get the same dose as everybody, while the line says otherwise.",
           RulePage.HOUSE,
           Acceptance.NOBODY,
@@ -30,7 +28,7 @@ public final class PrecautionLimit implements ExerciseRule {
           Example.in(
               ExampleFiles.CHAIR_RISE,
               "limits: { seat_height: 55.. cm }",
-              "limits: { «ladder_max»: 5 }"));
+              "limits: { «step_height»: ..10 cm }"));
 
   @Override
   public RulePage page() {
@@ -42,8 +40,7 @@ public final class PrecautionLimit implements ExerciseRule {
     return exercise.precautions().stream()
         .flatMap(own -> own.limits().stream())
         .filter(limit -> checked.readWell(exercise))
-        .flatMap(limit -> Stream.of(field(limit, exercise), step(limit, exercise)))
-        .flatMap(Optional::stream);
+        .flatMap(limit -> field(limit, exercise).stream());
   }
 
   private Optional<Finding> field(Limit limit, Exercise exercise) {
@@ -57,21 +54,5 @@ public final class PrecautionLimit implements ExerciseRule {
                     limit.field().at(),
                     "No step has `" + field.key() + "`.",
                     "Limit a field that the dose has, or take the limit out."));
-  }
-
-  private Optional<Finding> step(Limit limit, Exercise exercise) {
-    return limit.field().value().equals(Limit.LADDER_MAX)
-            && limit.within().value() instanceof Within.Counts counts
-        ? counts
-            .range()
-            .high()
-            .filter(top -> exercise.rung(top).isEmpty())
-            .map(
-                top ->
-                    error(
-                        limit.field().at(),
-                        "There is no step " + top + ".",
-                        "Write the number of the highest step that is still suitable."))
-        : Optional.empty();
   }
 }

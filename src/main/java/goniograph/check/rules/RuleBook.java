@@ -52,6 +52,7 @@ public final class RuleBook {
                   new SupervisionMissing(),
                   new SocksStanding(),
                   new StanceAndFigure(),
+                  new EquipmentUnchecked(),
                   new StopBoxFull(),
                   new StatementUnknown(),
                   new FigureUnknown(),

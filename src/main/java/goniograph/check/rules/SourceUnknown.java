@@ -55,7 +55,8 @@ public final class SourceUnknown implements Rule {
         Stream.of(
                 library.limits().stream().map(row -> row.source()),
                 library.requirements().stream().map(row -> row.source()),
-                library.tagRules().stream().map(row -> row.source()))
+                library.tagRules().stream().map(row -> row.source()),
+                library.equipmentChecks().stream().map(row -> row.source()))
             .flatMap(all -> all);
     return Stream.concat(evidence, cited.flatMap(source -> unknown(source, rows)));
   }

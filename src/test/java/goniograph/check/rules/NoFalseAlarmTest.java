@@ -1,6 +1,8 @@
 package goniograph.check.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import goniograph.check.Checker;
 import goniograph.check.Example;
@@ -10,6 +12,7 @@ import goniograph.source.MemoryFiles;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -62,7 +65,7 @@ class NoFalseAlarmTest {
         .toList();
   }
 
-  private static Map<String, String> fields(String typed, String statements) {
+  private static Map<String, String> fields(String typed, @Nullable String statements) {
     Map<String, String> fields = new LinkedHashMap<>();
     for (String field : typed.split(";")) {
       if (!field.isBlank()) {
@@ -70,13 +73,12 @@ class NoFalseAlarmTest {
         fields.put(parts[0], parts[1]);
       }
     }
-    String more = statements == null ? "" : ", " + String.join(", ", statements.split(" "));
+    String more =
+        statements == null || statements.isEmpty()
+            ? ""
+            : ", " + String.join(", ", statements.split(" "));
     fields.put("statements", "[" + ALL + more + "]");
     return fields;
-  }
-
-  private static void assertFound(String expected, List<String> found) {
-    assertEquals(expected == null ? List.of() : List.of(expected.split(" ")), found);
   }
 
   /** fields | pose | statements beside the four. */
@@ -100,8 +102,8 @@ class NoFalseAlarmTest {
           region=[neck]; type=active-range | sit | s-stroke s-dizzy-stop s-spread s-both-hands
           region=[elbow]; type=aerobic; dose=sets: 1, reps: 30, tempo: { lift: 1 s, lower: 1 s }, effort: 3..4 | sit | s-talk
           """)
-  void aRightEntryIsSilent(String fields, String pose, String statements) {
-    assertFound(null, found(fields(fields, statements), pose));
+  void aRightEntryIsSilent(String fields, String pose, @Nullable String statements) {
+    assertEquals(List.of(), found(fields(fields, statements), pose));
   }
 
   /** fields that stay below | the same beyond | what is found then. */
@@ -139,13 +141,37 @@ class NoFalseAlarmTest {
     List<String> before = found(silent, poseOf(silent));
     Map<String, String> loud = fields(beyond, "");
     List<String> after = found(loud, poseOf(loud));
-    assertEquals(false, before.contains(expected), () -> "found below: " + before);
-    assertEquals(true, after.contains(expected), () -> "found beyond: " + after);
+    assertFalse(before.contains(expected), () -> "found below: " + before);
+    assertTrue(after.contains(expected), () -> "found beyond: " + after);
   }
 
   private static String poseOf(Map<String, String> fields) {
     String position = fields.getOrDefault("position", "sitting");
     return position.equals("standing") ? "stand" : position.equals("sitting") ? "sit" : "lie";
+  }
+
+  /** What the figure shows in the hand or round the foot counts, whatever the fields say. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      textBlock =
+          """
+          props: {ball: {}} | hands holding ball | weight-in-hand | false
+          props: {dumbbell: {mass: 1}} | right hand holding dumbbell | weight-in-hand | true
+          props: {band: {round: right-foot}} | hands holding band | skin-of-the-foot | true
+          props: {band: {}} | hands holding band | skin-of-the-foot | false
+          props: {band: {}} | hands holding band | band-whole | true
+          """)
+  void thingsInTheFigure(String props, String contact, String rule, boolean fires) {
+    String pose =
+        "base: long-sitting\nview: side\nsupports: {mat: {}}\n"
+            + props
+            + "\ncontacts: [hips on mat, heels on mat, "
+            + contact
+            + "]\nangles: {shoulder both: flexion 40, elbow both: flexion 50, hand both: curl 70}\n";
+    List<String> found = found(Map.of(), pose);
+    assertEquals(fires, found.contains(rule), () -> "found: " + found);
   }
 
   /** angles of the figure | more fields | whether the rule fires. */

@@ -58,7 +58,8 @@ final class SampleExercises {
     Map<String, String> fields = new LinkedHashMap<>(USUAL);
     fields.put("figure", id);
     fields.putAll(laidOver);
-    String dose = fields.get("dose").isEmpty() ? USUAL_DOSE : fields.get("dose");
+    String given = fields.getOrDefault("dose", "");
+    String dose = given.isEmpty() ? USUAL_DOSE : given;
     fields.put("dose", "{ " + dose + dose(dose) + " }");
     StringBuilder text =
         new StringBuilder("---\nschema: entry/1\nid: " + id + "\nkind: exercise\n");
@@ -72,8 +73,9 @@ final class SampleExercises {
         .append(fields.get("do"))
         .append("\n## feel\nEasy work.\n## easier\n")
         .append(fields.get("easier"));
-    if (!fields.get("harder").isEmpty()) {
-      text.append("\n## harder\n").append(fields.get("harder"));
+    String harder = fields.getOrDefault("harder", "");
+    if (!harder.isEmpty()) {
+      text.append("\n## harder\n").append(harder);
     }
     return text.append("\n## landmark\nelbow touching your side\n").toString();
   }
