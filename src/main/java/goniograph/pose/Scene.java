@@ -17,8 +17,8 @@ import java.util.Set;
  * @param view the view's word, for instance {@code side}
  * @param camera the view as angles
  * @param keys the key frames in order: one where nothing moves
- * @param motion nine moments from the first key frame to the last, every one with contacts solved;
- *     one where nothing moves
+ * @param motion about nine moments from the first key frame to the last, every one with contacts
+ *     solved; one where nothing moves
  * @param supports what carries or steadies the body
  * @param movingLimbs the limb segments that are marked as moving
  * @param movingTrunk true where head or trunk is marked as moving
