@@ -13,6 +13,14 @@ public interface PoseRule extends ExerciseRule {
   /** What it finds in one pose. */
   Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved);
 
+  /**
+   * What it finds in a pose that no entry names yet, of a grown person; nothing where it needs the
+   * entry.
+   */
+  default Stream<Finding> alone(PoseFile pose, Solved solved) {
+    return Stream.empty();
+  }
+
   @Override
   default Stream<Finding> check(Exercise exercise, Checked checked) {
     if (!checked.readWell(exercise)) {

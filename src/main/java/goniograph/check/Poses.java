@@ -47,7 +47,7 @@ public record Poses(
         .forEach(
             (id, file) -> {
               List<Finding> own = new ArrayList<>();
-              read(id, file, own).ifPresent(pose -> files.put(id, pose));
+              read(id, file, library, own).ifPresent(pose -> files.put(id, pose));
               boolean whole = own.stream().noneMatch(one -> one.level() == Level.ERROR);
               if (whole && files.containsKey(id)) {
                 solved.put(id, PoseSolver.solve(files.get(id)));
@@ -57,8 +57,9 @@ public record Poses(
     return new Poses(files, solved, all);
   }
 
-  private static Optional<PoseFile> read(String id, SourceFile file, List<Finding> findings) {
-    List<PoseFile> poses = PoseReader.read(file, findings::add);
+  private static Optional<PoseFile> read(
+      String id, SourceFile file, Library library, List<Finding> findings) {
+    List<PoseFile> poses = PoseReader.read(file, library.figures(), findings::add);
     Optional<PoseFile> named = poses.stream().filter(pose -> pose.id().equals(id)).findFirst();
     if (named.isEmpty() && !poses.isEmpty()) {
       findings.add(

@@ -6,27 +6,26 @@ import goniograph.figure.FigureOptions;
 import goniograph.figure.FigurePng;
 import goniograph.figure.LimbWords;
 import goniograph.figure.Person;
+import goniograph.figure.PoseTelling;
 import goniograph.figure.Style;
 import goniograph.finding.Finding;
 import goniograph.finding.Level;
-import goniograph.finding.Nearest;
 import goniograph.language.Language;
-import goniograph.library.Exercise;
+import goniograph.language.Phrases;
 import goniograph.library.Library;
 import goniograph.pose.PoseFile;
-import goniograph.pose.PoseReader;
-import goniograph.pose.PoseSolver;
+import goniograph.pose.Scene;
 import goniograph.pose.Solved;
 import goniograph.pose.View;
+import goniograph.sheet.PictureWords;
+import goniograph.source.Changes;
 import goniograph.source.Files;
-import goniograph.source.SourceFile;
 import goniograph.type.Direction;
 import goniograph.type.FaceOrder;
 import goniograph.type.Family;
 import goniograph.type.TextOutline;
 import goniograph.type.Weight;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,8 +39,10 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "figure",
     description = "Draws one figure, or says what is true of it.",
-    footer =
-        "%nA pose file is given by its name in figures/, for instance figures/hp-chair-rise.yaml.")
+    footer = {
+      "%nA pose file is given by its name in figures/, for instance figures/hp-chair-rise.yaml. Of"
+          + " a file with several poses every one is drawn, its id added to FILE."
+    })
 final class FigureCommand implements Callable<Integer> {
   private static final double WIDE = 80;
   private static final double HIGH = 70;
@@ -56,6 +57,9 @@ final class FigureCommand implements Callable<Integer> {
       paramLabel = "FILE.svg|FILE.png",
       description = "The drawing; SVG, or PNG at 300 dots an inch.")
   private String out = "";
+
+  @Option(names = "--pose", paramLabel = "ID", description = "One pose of a file with several.")
+  private String only = "";
 
   @Option(names = "--style", paramLabel = "STYLE", description = "ink or colour; ink unless said.")
   private String style = "ink";
@@ -76,6 +80,11 @@ final class FigureCommand implements Callable<Integer> {
       description = "Prints solved angles, contact misses, balance and loads as JSON.")
   private boolean facts;
 
+  @Option(
+      names = "--watch",
+      description = "Draws again whenever the file is saved, until it is stopped.")
+  private boolean watch;
+
   FigureCommand(World world) {
     this.common = new Common(world);
   }
@@ -86,20 +95,78 @@ final class FigureCommand implements Callable<Integer> {
       throw new Refusal(
           "Say where the drawing goes with --out FILE.svg or --out FILE.png, or ask for --facts.");
     }
-    Solved solved = PoseSolver.solve(viewed(pose()));
-    if (facts) {
-      common.out().println(FactsJson.of(solved));
+    PoseSource source = new PoseSource(common.files(), what);
+    if (!watch) {
+      return drawn(source, source.phrases());
     }
-    if (!out.isEmpty()) {
-      draw(solved);
+    try (Changes changes = source.files().changes(source.folder())) {
+      watch(source, changes);
     }
     return Exit.CLEAN;
   }
 
-  private void draw(Solved solved) {
-    Figure figure = Figure.of(solved.scene(), options());
+  /** Draws at every change until the program is stopped; a broken file leaves the last drawing. */
+  private void watch(PoseSource source, Changes changes) {
+    Optional<Phrases> phrases = source.phrases();
+    List<String> before = List.of();
+    do {
+      List<String> now = source.texts();
+      if (!now.equals(before)) {
+        attempt(source, phrases);
+      }
+      before = now;
+    } while (changes.await());
+  }
+
+  private void attempt(PoseSource source, Optional<Phrases> phrases) {
+    try {
+      if (drawn(source, phrases) == Exit.CLEAN && !out.isEmpty()) {
+        common.err().println("drawn  " + out);
+      }
+    } catch (Refusal refusal) {
+      common.err().println(refusal.getMessage());
+    }
+    common.out().flush();
+    common.err().flush();
+  }
+
+  /** Draws what can be drawn and names what is wrong. */
+  private int drawn(PoseSource source, Optional<Phrases> phrases) {
+    PoseSource.Seen seen = source.seen(only, this::viewed);
+    seen.findings().forEach(finding -> common.err().println(line(finding)));
+    for (Solved solved : seen.solved()) {
+      if (facts) {
+        common.out().println(FactsJson.of(solved));
+      }
+      if (!out.isEmpty()) {
+        draw(solved, phrases, seen.solved().size() > 1);
+      }
+    }
+    boolean errors = seen.findings().stream().anyMatch(one -> one.level() == Level.ERROR);
+    return errors ? Exit.FINDINGS : Exit.CLEAN;
+  }
+
+  private static String line(Finding finding) {
+    return finding.level().word()
+        + " "
+        + finding.at().file()
+        + ":"
+        + finding.at().line()
+        + ":"
+        + finding.at().column()
+        + " "
+        + finding.rule()
+        + ": "
+        + finding.what()
+        + " "
+        + finding.mend();
+  }
+
+  private void draw(Solved solved, Optional<Phrases> phrases, boolean several) {
+    Scene scene = solved.scene();
+    Figure figure = Figure.of(scene, options());
     figure.refusals().forEach(this::tell);
-    String svg = figure.svg("", solved.scene().id(), solved.scene().id());
+    String svg = figure.svg("", scene.id(), phrases.map(p -> words(p, scene)).orElse(scene.id()));
     byte[] bytes =
         switch (ending()) {
           case "svg" -> svg.getBytes(StandardCharsets.UTF_8);
@@ -108,9 +175,15 @@ final class FigureCommand implements Callable<Integer> {
               throw new Refusal(
                   "`" + out + "` ends in neither .svg nor .png. Give one of the two.");
         };
-    int slash = out.lastIndexOf('/');
-    Files folder = common.folder(slash < 0 ? "." : slash == 0 ? "/" : out.substring(0, slash));
-    folder.write(out.substring(slash + 1), bytes);
+    String path = several ? out.replaceFirst("(\\.[a-z]+)$", "-" + scene.id() + "$1") : out;
+    int slash = path.lastIndexOf('/');
+    Files folder = common.folder(slash < 0 ? "." : slash == 0 ? "/" : path.substring(0, slash));
+    folder.write(path.substring(slash + 1), bytes);
+  }
+
+  private String words(Phrases phrases, Scene scene) {
+    PictureWords words = PictureWords.of(phrases, PoseTelling.of(scene));
+    return angles ? words.measured() : words.whole();
   }
 
   private FigureOptions options() {
@@ -171,67 +244,6 @@ final class FigureCommand implements Callable<Integer> {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        "`" + view + "` is not a view" + Nearest.hint(view, View.words()) + ".")));
-  }
-
-  private PoseFile pose() {
-    SourceFile file = file();
-    List<Finding> findings = new ArrayList<>();
-    List<PoseFile> poses = PoseReader.read(file, findings::add);
-    Optional<Finding> error =
-        findings.stream().filter(finding -> finding.level() == Level.ERROR).findFirst();
-    error.ifPresent(
-        finding -> {
-          throw new Refusal(
-              finding.at().file()
-                  + ":"
-                  + finding.at().line()
-                  + ":"
-                  + finding.at().column()
-                  + ": "
-                  + finding.what()
-                  + " "
-                  + finding.mend());
-        });
-    return poses.stream()
-        .findFirst()
-        .orElseThrow(() -> new Refusal("There is no pose in " + file.path() + "."));
-  }
-
-  private SourceFile poseFile(Files files) {
-    try {
-      return files
-          .text(what)
-          .orElseThrow(() -> new Refusal("There is no file `" + what + "` in the library."));
-    } catch (IllegalArgumentException outside) {
-      throw new Refusal(
-          "`" + what + "` lies outside the library. Give a file in figures/, or --library DIR.");
-    }
-  }
-
-  private SourceFile file() {
-    Files files = common.files();
-    if (what.endsWith(".yaml")) {
-      return poseFile(files);
-    }
-    Library library = Library.read(files).library();
-    Exercise exercise =
-        library
-            .exercise(what)
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        "There is no exercise `"
-                            + what
-                            + "`"
-                            + Nearest.hint(
-                                what, library.exercises().stream().map(Exercise::id).toList())
-                            + "."));
-    return exercise
-        .start()
-        .conditions()
-        .figure()
-        .flatMap(figure -> library.figure(figure.value()))
-        .orElseThrow(() -> new Refusal("`" + what + "` has no figure that could be read."));
+                        "`" + view + "` is not a view" + PoseSource.end(view, View.words()))));
   }
 }

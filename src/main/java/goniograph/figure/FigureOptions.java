@@ -56,6 +56,23 @@ public record FigureOptions(
     }
   }
 
+  /** The same for the body alone: no words, numbers, angles or balance. */
+  FigureOptions bare() {
+    return new FigureOptions(
+        style,
+        weights,
+        width,
+        height,
+        otherSide,
+        false,
+        false,
+        Optional.empty(),
+        LimbWords.NONE,
+        PanelWords.NONE,
+        ground,
+        person);
+  }
+
   /** The same in another style. */
   public FigureOptions in(Style other) {
     return new FigureOptions(

@@ -9,11 +9,14 @@ import goniograph.body.Reading;
 import goniograph.body.Side;
 import goniograph.body.Turn;
 import goniograph.pose.Moment;
+import goniograph.pose.Part;
 import goniograph.pose.Scene;
 import goniograph.pose.Support;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What a drawing shows, as data: the words of a text alternative are put together from it in each
@@ -22,9 +25,11 @@ import java.util.List;
  * @param base the base posture's word
  * @param view the view's word
  * @param supports the words of what carries or steadies the body, each once
- * @param changes what moves, step by step, the largest change of a step first
+ * @param changes what moves in degrees, step by step, the largest change of a step first
+ * @param panels what each drawing shows, in order
  */
-public record PoseTelling(String base, String view, List<String> supports, List<Change> changes) {
+public record PoseTelling(
+    String base, String view, List<String> supports, List<Change> changes, List<Panel> panels) {
   /** A change of less than this is not told, degrees. */
   private static final double TOLD = 8;
 
@@ -33,6 +38,7 @@ public record PoseTelling(String base, String view, List<String> supports, List<
   public PoseTelling {
     supports = List.copyOf(supports);
     changes = List.copyOf(changes);
+    panels = List.copyOf(panels);
   }
 
   /** Which side moves. */
@@ -40,7 +46,43 @@ public record PoseTelling(String base, String view, List<String> supports, List<
     MIDLINE,
     LEFT,
     RIGHT,
-    BOTH
+    BOTH;
+
+    static Sides of(Side side) {
+      return side == Side.LEFT ? LEFT : RIGHT;
+    }
+
+    /** The word that phrases select by. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /**
+   * What one drawing shows.
+   *
+   * @param moves what has moved since the drawing before; in the first, what tells the pose from
+   *     its base posture
+   * @param touches what touches now and did not before
+   * @param leaves what touched before and does so no longer
+   * @param hands where free hands are now, where they have moved
+   * @param shapes the named shapes that hands have taken
+   * @param stance how both feet stand in the first drawing, where one is ahead
+   */
+  public record Panel(
+      List<Move> moves,
+      List<Touch> touches,
+      List<Touch> leaves,
+      List<HandPlace> hands,
+      List<ShapedHand> shapes,
+      Optional<Stance> stance) {
+    public Panel {
+      moves = List.copyOf(moves);
+      touches = List.copyOf(touches);
+      leaves = List.copyOf(leaves);
+      hands = List.copyOf(hands);
+      shapes = List.copyOf(shapes);
+    }
   }
 
   /**
@@ -66,7 +108,24 @@ public record PoseTelling(String base, String view, List<String> supports, List<
       changes.addAll(changes(i + 1, read.get(i - 1), read.get(i)));
     }
     List<String> supports = scene.supports().stream().map(Support::kind).distinct().toList();
-    return new PoseTelling(scene.base(), scene.view(), supports, changes);
+    return new PoseTelling(
+        scene.base(), scene.view(), supports, changes, PanelTelling.panels(scene));
+  }
+
+  /** True for postures in which the trunk is upright, so that heights are those of the body. */
+  static boolean upright(BasePosture base) {
+    return switch (base) {
+      case STANDING, SITTING, LONG_SITTING, KNEELING, HALF_KNEELING, LEANING, STEPPING -> true;
+      default -> false;
+    };
+  }
+
+  /** True for parts of the arm. */
+  static boolean ofArm(Part part) {
+    return switch (part) {
+      case HAND, FINGERTIPS, FOREARM, ELBOW -> true;
+      default -> false;
+    };
   }
 
   private static List<Change> changes(int step, JointAngles before, JointAngles after) {
@@ -87,8 +146,7 @@ public record PoseTelling(String base, String view, List<String> supports, List<
   }
 
   private static Change change(int step, Freedom freedom, JointAngles before, JointAngles after) {
-    Sides sides =
-        freedom.side().map(s -> s == Side.LEFT ? Sides.LEFT : Sides.RIGHT).orElse(Sides.MIDLINE);
+    Sides sides = freedom.side().map(Sides::of).orElse(Sides.MIDLINE);
     return new Change(
         step,
         freedom.joint(),

@@ -103,7 +103,7 @@ final class SvgWriter {
     return lengths.stream().map(PathData::number).collect(Collectors.joining(" "));
   }
 
-  private static String escaped(String text) {
+  static String escaped(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

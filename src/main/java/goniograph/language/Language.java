@@ -1,6 +1,7 @@
 package goniograph.language;
 
 import com.ibm.icu.text.CaseMap;
+import com.ibm.icu.text.ListFormatter;
 import com.ibm.icu.text.LocaleDisplayNames;
 import com.ibm.icu.text.NumberFormat;
 import com.ibm.icu.text.NumberingSystem;
@@ -8,6 +9,7 @@ import com.ibm.icu.text.PluralRules;
 import com.ibm.icu.util.IllformedLocaleException;
 import com.ibm.icu.util.ULocale;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -94,6 +96,16 @@ public record Language(String tag, String digits, ULocale locale) {
   private String name(ULocale in) {
     String name = LocaleDisplayNames.getInstance(in).localeDisplayName(tag);
     return CaseMap.toTitle().wholeString().noLowercase().apply(in.toLocale(), null, name);
+  }
+
+  /** Words put together as a list: {@code a, b and c}. */
+  public String list(List<String> words) {
+    return ListFormatter.getInstance(locale).format(words);
+  }
+
+  /** Words made a sentence's beginning: with a capital where the script has them. */
+  public String capitalised(String words) {
+    return CaseMap.toTitle().wholeString().noLowercase().apply(locale.toLocale(), null, words);
   }
 
   /** A number with this language's digits and decimal mark, up to three decimals, not grouped. */

@@ -107,7 +107,8 @@ public record Library(
     return names;
   }
 
-  private static SortedMap<String, SourceFile> figures(Files files) {
+  /** The pose files of a library's folder, by id. */
+  public static SortedMap<String, SourceFile> figures(Files files) {
     SortedMap<String, SourceFile> figures = new TreeMap<>();
     for (String path : files.list("figures")) {
       if (path.endsWith(".yaml")) {

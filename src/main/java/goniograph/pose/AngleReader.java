@@ -10,7 +10,6 @@ import goniograph.matter.Value;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -18,8 +17,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Reads maps of angles: {@code hip left: "flexion 60, abduction 5"}. A joint that stands on both
- * sides takes left, right or both.
+ * Reads maps of angles: {@code hip left: "flexion 60, abduction 5"}, and how segments lie in the
+ * world: {@code thigh left: level}. What stands on both sides takes left, right or both.
  */
 final class AngleReader {
   private static final Pattern CLAUSE = Pattern.compile("(.*?)\\s*(-?\\d{1,3}(?:\\.\\d{1,2})?)");
@@ -31,57 +30,80 @@ final class AngleReader {
   private static final List<String> SIDE_WORDS = List.of("left", "right", "both");
 
   private final Complaint complaint;
+  private final AimReader aims;
   private final List<TypedAngle> angles = new ArrayList<>();
+  private final List<SegmentWish> wishes = new ArrayList<>();
 
-  private AngleReader(Complaint complaint) {
+  private AngleReader(List<String> things, Complaint complaint) {
     this.complaint = complaint;
+    this.aims = new AimReader(things, complaint);
   }
 
-  /** The angles of a map; what cannot be understood is left out after its finding. */
-  static List<TypedAngle> read(Value value, Complaint complaint) {
-    AngleReader reader = new AngleReader(complaint);
-    value.form("the angles").ifPresent(form -> form.entries().forEach(reader::joint));
-    return List.copyOf(reader.angles);
+  /**
+   * The angles of a map; what cannot be understood is left out after its finding.
+   *
+   * @param things the words of what can be pointed at
+   */
+  static TypedAngles read(Value value, List<String> things, Complaint complaint) {
+    AngleReader reader = new AngleReader(things, complaint);
+    value.form("the angles").ifPresent(form -> form.entries().forEach(reader::entry));
+    reader.aims.conflicts(reader.angles, reader.wishes);
+    return new TypedAngles(reader.angles, reader.wishes);
   }
 
-  private void joint(Form.Entry entry) {
+  private void entry(Form.Entry entry) {
     Phrase key = new Phrase(entry.key().value(), entry.key().at());
-    int blank = key.text().indexOf(' ');
-    Phrase name = blank < 0 ? key : key.part(0, blank);
+    int end = nameEnd(key.text());
+    Phrase name = key.part(0, end);
     Optional<Joint> joint = Joint.of(name.text());
-    if (joint.isEmpty()) {
-      complaint.unknown("pose-joint-unknown", name, "a joint", jointWords());
+    Optional<Segment> segment = Segment.of(name.text());
+    if (joint.isEmpty() && segment.isEmpty()) {
+      complaint.unknown("pose-joint-unknown", name, "a joint or a segment", names());
       return;
     }
     Optional<Phrase> side =
-        blank < 0 ? Optional.empty() : Optional.of(key.part(blank, key.text().length()));
-    sides(joint.get(), key, side).ifPresent(sides -> movements(joint.get(), sides, entry.value()));
+        end == key.text().length()
+            ? Optional.empty()
+            : Optional.of(key.part(end, key.text().length()));
+    boolean paired = joint.map(Joint::paired).orElseGet(() -> segment.orElseThrow().paired());
+    sides(name.text(), paired, key, side)
+        .ifPresent(sides -> clauses(new Named(name.text(), joint, segment, sides), entry.value()));
   }
 
-  /** The sides a key names; for joints of the trunk one empty side. */
-  private Optional<List<Optional<Side>>> sides(Joint joint, Phrase key, Optional<Phrase> side) {
-    if (!joint.paired()) {
+  /** What a key names. */
+  record Named(
+      String word, Optional<Joint> joint, Optional<Segment> segment, List<Optional<Side>> sides) {}
+
+  /** Where the name of a joint or segment ends and its side begins. */
+  private static int nameEnd(String key) {
+    for (String segment : Segment.words()) {
+      if (key.equals(segment) || key.startsWith(segment + " ")) {
+        return segment.length();
+      }
+    }
+    int blank = key.indexOf(' ');
+    return blank < 0 ? key.length() : blank;
+  }
+
+  /** The sides a key names; for what stands in the middle one empty side. */
+  private Optional<List<Optional<Side>>> sides(
+      String name, boolean paired, Phrase key, Optional<Phrase> side) {
+    if (!paired) {
       side.ifPresent(
           word ->
               complaint.say(
                   "pose-joint-side",
                   word,
-                  "The " + joint.word() + " has no side; `" + word.text() + "` says one.",
-                  "Write `" + joint.word() + ": …`."));
+                  "The " + name + " has no side; `" + word.text() + "` says one.",
+                  "Write `" + name + ": …`."));
       return side.isPresent() ? Optional.empty() : Optional.of(List.of(Optional.empty()));
     }
     if (side.isEmpty()) {
       complaint.say(
           "pose-joint-side",
           key,
-          "`" + joint.word() + "` does not say which side.",
-          "Write `"
-              + joint.word()
-              + " left`, `"
-              + joint.word()
-              + " right` or `"
-              + joint.word()
-              + " both`.");
+          "`" + name + "` does not say which side.",
+          "Write `" + name + " left`, `" + name + " right` or `" + name + " both`.");
       return Optional.empty();
     }
     List<Side> named = SIDES.get(side.get().text());
@@ -92,19 +114,26 @@ final class AngleReader {
     return Optional.of(named.stream().map(Optional::of).toList());
   }
 
-  private void movements(Joint joint, List<Optional<Side>> sides, Value value) {
+  private void clauses(Named named, Value value) {
     value
         .scalar()
-        .ifPresent(
-            scalar ->
-                Phrase.of(scalar)
-                    .clauses()
-                    .forEach(
-                        clause -> {
-                          if (joint != Joint.HAND || !hand(sides, clause)) {
-                            clause(joint, sides, clause);
-                          }
-                        }));
+        .ifPresent(scalar -> Phrase.of(scalar).clauses().forEach(clause -> clause(named, clause)));
+  }
+
+  private void clause(Named named, Phrase clause) {
+    if (aims.isAim(clause)) {
+      aims.read(named, clause).ifPresent(wishes::addAll);
+    } else if (named.joint.isPresent()) {
+      angle(named.joint.get(), named.sides, clause);
+    } else {
+      aims.unknown(named, clause);
+    }
+  }
+
+  private void angle(Joint joint, List<Optional<Side>> sides, Phrase clause) {
+    if (joint != Joint.HAND || !hand(sides, clause)) {
+      clause(joint, sides, clause);
+    }
   }
 
   /** True where the clause is one of a hand's short words, understood or not. */
@@ -122,7 +151,11 @@ final class AngleReader {
       complaint.say(
           "pose-angle-number",
           clause,
-          "`" + clause.text() + "` is not a movement with a number behind it.",
+          "`"
+              + clause.text()
+              + "` is not a movement of the "
+              + joint.word()
+              + " with a number behind it.",
           "Write, for instance, `" + words(joint).get(0) + " 10`.");
       return;
     }
@@ -151,7 +184,9 @@ final class AngleReader {
         .toList();
   }
 
-  private static List<String> jointWords() {
-    return Arrays.stream(Joint.values()).map(j -> j.name().toLowerCase(Locale.ROOT)).toList();
+  private static List<String> names() {
+    return Stream.concat(Arrays.stream(Joint.values()).map(Joint::word), Segment.words().stream())
+        .distinct()
+        .toList();
   }
 }

@@ -32,6 +32,10 @@ record Complaint(Consumer<Finding> findings) {
   }
 
   void say(String rule, Phrase at, String what, String mend) {
-    findings.accept(Finding.error(rule, at.at(), what, WHY, mend));
+    say(rule, at, what, WHY, mend);
+  }
+
+  void say(String rule, Phrase at, String what, String why, String mend) {
+    findings.accept(Finding.error(rule, at.at(), what, why, mend));
   }
 }

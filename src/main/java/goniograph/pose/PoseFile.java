@@ -6,8 +6,10 @@ import goniograph.body.JointAngles;
 import goniograph.body.Side;
 import goniograph.source.Span;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A pose as an author wrote it, for one side of the body.
@@ -22,6 +24,7 @@ import java.util.Optional;
  * @param props what is held or lies against the body
  * @param contacts what touches in every frame
  * @param typed angles of every frame
+ * @param wishes how segments lie in the world in every frame
  * @param frames the key frames in order; one where nothing moves
  * @param moving what is marked as moving
  * @param marks what is drawn on top
@@ -40,6 +43,7 @@ public record PoseFile(
     List<PropWish> props,
     List<Contact> contacts,
     List<TypedAngle> typed,
+    List<SegmentWish> wishes,
     List<KeyFrame> frames,
     Moving moving,
     List<Mark> marks,
@@ -51,6 +55,7 @@ public record PoseFile(
     props = List.copyOf(props);
     contacts = List.copyOf(contacts);
     typed = List.copyOf(typed);
+    wishes = List.copyOf(wishes);
     frames = List.copyOf(frames);
     marks = List.copyOf(marks);
   }
@@ -59,7 +64,8 @@ public record PoseFile(
   JointAngles angles(KeyFrame frame) {
     return base.angles(kneeling())
         .over(TypedAngle.angles(typed))
-        .over(TypedAngle.angles(frame.typed()));
+        .over(TypedAngle.angles(frame.typed()))
+        .over(frame.aimed());
   }
 
   /** The side that kneels, where one alone does. */
@@ -86,6 +92,23 @@ public record PoseFile(
     return all;
   }
 
+  /**
+   * How segments shall lie in a frame, from the trunk outwards: what a frame types, angle or wish,
+   * hides the pose's wish for the same segment.
+   */
+  public List<SegmentWish> wishes(KeyFrame frame) {
+    List<SegmentWish> all = new ArrayList<>(frame.wishes());
+    wishes.stream().filter(frame::saysNothingOf).forEach(all::add);
+    all.sort(Comparator.comparing(SegmentWish::segment));
+    return all;
+  }
+
+  /** True where some angles are to be worked out from how segments lie. */
+  boolean aims() {
+    return Stream.concat(frames.stream(), wrongWay().stream())
+        .anyMatch(frame -> !wishes(frame).isEmpty());
+  }
+
   /** What touches in a frame, side by side: its own contacts first, then those of every frame. */
   List<Contact> contacts(KeyFrame frame) {
     List<Contact> all = new ArrayList<>(frame.contacts());
@@ -103,6 +126,28 @@ public record PoseFile(
     return body.fraction(support(contact.target()).map(SupportWish::heightCm).orElse(0.0));
   }
 
+  /** The same pose with other key frames. */
+  PoseFile with(List<KeyFrame> others, Optional<KeyFrame> otherWrong) {
+    return new PoseFile(
+        id,
+        at,
+        base,
+        body,
+        view,
+        camera,
+        supports,
+        props,
+        contacts,
+        typed,
+        wishes,
+        others,
+        moving,
+        marks,
+        focus,
+        otherWrong,
+        balanced);
+  }
+
   /** The same pose seen in another view. */
   public PoseFile seen(View other) {
     return new PoseFile(
@@ -116,6 +161,7 @@ public record PoseFile(
         props,
         contacts,
         typed,
+        wishes,
         frames,
         moving,
         marks,
@@ -137,6 +183,7 @@ public record PoseFile(
         props.stream().map(PropWish::mirrored).toList(),
         contacts.stream().map(Contact::mirrored).toList(),
         typed.stream().map(TypedAngle::mirrored).toList(),
+        wishes.stream().map(SegmentWish::mirrored).toList(),
         frames.stream().map(KeyFrame::mirrored).toList(),
         moving.mirrored(),
         marks.stream().map(Mark::mirrored).toList(),

@@ -13,10 +13,13 @@ import goniograph.matter.YamlReader;
 import goniograph.source.SourceFile;
 import goniograph.source.Span;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.function.Consumer;
 
 /**
@@ -24,7 +27,10 @@ import java.util.function.Consumer;
  * that the rest can be drawn while an author is still typing.
  */
 public final class PoseReader {
-  private static final List<String> VIAS = List.of("via", "via 2", "via 3");
+  private static final List<String> VIAS = List.of("via", "via 2", "via 3", "via 4", "via 5");
+
+  /** The keys of key frames, in the order of the movement. */
+  static final List<String> FRAMES = frameKeys();
 
   private final Complaint complaint;
   private final Consumer<Finding> findings;
@@ -34,21 +40,61 @@ public final class PoseReader {
     this.complaint = new Complaint(findings);
   }
 
-  /** The poses of a file, one a document. */
+  /** The poses of a file that stands alone, one a document. */
   public static List<PoseFile> read(SourceFile file, Consumer<Finding> findings) {
-    Yaml yaml = YamlReader.read(file);
-    yaml.findings().forEach(findings);
-    return yaml.documents().stream().flatMap(node -> read(node, findings).stream()).toList();
+    return read(file, Collections.emptySortedMap(), findings);
   }
 
-  /** One pose; empty where it has no id or no base posture. */
-  public static Optional<PoseFile> read(Node node, Consumer<Finding> findings) {
-    return new Value("pose", Optional.of(node), findings)
+  /**
+   * The poses of a file, one a document; one without an id or a base posture is left out.
+   *
+   * @param figures the pose files by id, on which poses may build
+   */
+  public static List<PoseFile> read(
+      SourceFile file, SortedMap<String, SourceFile> figures, Consumer<Finding> findings) {
+    Yaml yaml = YamlReader.read(file);
+    yaml.findings().forEach(findings);
+    Inheritance inheritance = new Inheritance(yaml.documents(), figures, findings);
+    return yaml.documents().stream()
+        .flatMap(document -> read(document, inheritance, findings).stream())
+        .toList();
+  }
+
+  /** The ids of the pose files on which the poses of a file build. */
+  public static SortedSet<String> extended(SourceFile file, SortedMap<String, SourceFile> figures) {
+    return Inheritance.files(file, figures);
+  }
+
+  private static Optional<PoseFile> read(
+      Node document, Inheritance inheritance, Consumer<Finding> findings) {
+    if (!(document instanceof Node.Fields own)) {
+      return whole(document, findings);
+    }
+    List<Finding> said = new ArrayList<>();
+    List<Finding> others = new ArrayList<>();
+    Optional<PoseFile> pose = whole(inheritance.whole(own), Inheritance.own(own, said, others));
+    said.forEach(findings);
+    Inheritance.faulty(own, others).ifPresent(findings);
+    return pose;
+  }
+
+  private static Optional<PoseFile> whole(Node document, Consumer<Finding> findings) {
+    return new Value("pose", Optional.of(document), findings)
         .form("the pose file", form -> new PoseReader(findings).pose(form))
         .flatMap(Located::value);
   }
 
+  private static List<String> frameKeys() {
+    List<String> keys = new ArrayList<>(List.of("start"));
+    keys.addAll(VIAS);
+    keys.add("end");
+    return List.copyOf(keys);
+  }
+
   private Optional<PoseFile> pose(Form form) {
+    form.optional("extends");
+    boolean mirrored =
+        form.optional("mirror").as(Spellings.TRUTH).map(Located::value).orElse(false);
     Optional<Located<String>> id = form.required("pose", "my-pose").as(Spellings.ID_WORD);
     Optional<BasePosture> base =
         form.required("base", "standing").as(Spellings.oneOf(bases())).map(Located::value);
@@ -56,13 +102,15 @@ public final class PoseReader {
     if (pose.isEmpty()) { // read on, so that the rest of the file is judged too
       pose(new Located<>("", form.at()), BasePosture.STANDING, form);
     }
-    return pose;
+    return mirrored ? pose.map(PoseFile::mirrored) : pose;
   }
 
   private PoseFile pose(Located<String> id, BasePosture base, Form form) {
     List<SupportWish> supports = SupportReader.supports(form.optional("supports"), complaint);
     List<PropWish> props = PropReader.read(form.optional("props"));
     ContactReader contacts = new ContactReader(targets(supports, props), complaint);
+    TypedAngles typed =
+        AngleReader.read(form.optional("angles"), supportWords(supports), complaint);
     return new PoseFile(
         id.value(),
         id.at(),
@@ -76,12 +124,13 @@ public final class PoseReader {
         supports,
         props,
         contacts.read(form.optional("contacts")),
-        AngleReader.read(form.optional("angles"), complaint),
-        frames(form, contacts),
+        typed.angles(),
+        typed.wishes(),
+        frames(form, supportWords(supports), contacts),
         Marks.moving(form.optional("moving"), complaint),
         Marks.marks(form.optional("marks"), complaint),
         form.optional("focus").as(Spellings.oneOf(Focus.words())).map(Located::value),
-        frame(form, "wrong", "wrong", contacts),
+        frame(form, "wrong", "wrong", supportWords(supports), contacts),
         form.optional("balance").as(Spellings.oneOf(List.of("auto"))).isPresent());
   }
 
@@ -126,16 +175,18 @@ public final class PoseReader {
         : Optional.of(new Camera(angles.get(0).value(), angles.get(1).value()));
   }
 
-  private List<KeyFrame> frames(Form form, ContactReader contacts) {
+  private static List<String> supportWords(List<SupportWish> supports) {
+    return supports.stream().map(support -> support.kind().word()).distinct().toList();
+  }
+
+  private List<KeyFrame> frames(Form form, List<String> things, ContactReader contacts) {
     List<KeyFrame> frames = new ArrayList<>();
-    frame(form, "start", "start", contacts).ifPresent(frames::add);
-    for (String via : VIAS) {
-      String name = "via-" + (VIAS.indexOf(via) + 1);
-      frame(form, via, name, contacts).ifPresent(frames::add);
+    for (String key : FRAMES) {
+      String name = VIAS.contains(key) ? "via-" + (VIAS.indexOf(key) + 1) : key;
+      frame(form, key, name, things, contacts).ifPresent(frames::add);
     }
-    frame(form, "end", "end", contacts).ifPresent(frames::add);
     if (frames.isEmpty()) {
-      return List.of(new KeyFrame("pose", List.of(), List.of()));
+      return List.of(new KeyFrame("pose", TypedAngles.NONE, List.of()));
     }
     if (frames.size() == 1) {
       alone(form, frames.get(0).name());
@@ -143,13 +194,14 @@ public final class PoseReader {
     return frames;
   }
 
-  private Optional<KeyFrame> frame(Form form, String key, String name, ContactReader contacts) {
+  private Optional<KeyFrame> frame(
+      Form form, String key, String name, List<String> things, ContactReader contacts) {
     Value angles = form.optional(key);
     Value touching = form.optional(key + " contacts");
     if (!angles.present() && !touching.present()) {
       return Optional.empty();
     }
-    List<TypedAngle> typed = AngleReader.read(angles, complaint);
+    TypedAngles typed = AngleReader.read(angles, things, complaint);
     return Optional.of(new KeyFrame(name, typed, contacts.read(touching)));
   }
 

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
  */
 public final class PoseSolver {
   private static final int MOMENTS = 9;
+  private static final int AIMINGS = 2;
 
   private final PoseFile pose;
   private final FrameSolver solver;
@@ -25,9 +26,16 @@ public final class PoseSolver {
     this.solver = new FrameSolver(pose);
   }
 
-  /** The scene and its facts; the same file gives the same numbers. */
+  /**
+   * The scene and its facts; the same file gives the same numbers. Wishes about segments are worked
+   * out on the body as it was solved before, twice, as contacts move the body again.
+   */
   public static Solved solve(PoseFile pose) {
-    return new PoseSolver(pose).solve();
+    Solved solved = new PoseSolver(pose).solve();
+    for (int i = 0; i < AIMINGS && pose.aims(); i++) {
+      solved = new PoseSolver(Aiming.aimed(pose, solved.scene())).solve();
+    }
+    return solved;
   }
 
   private record Frame(String name, Skeleton skeleton, List<Contact> contacts) {}
@@ -54,8 +62,10 @@ public final class PoseSolver {
     if (keys.size() == 1) {
       return keys;
     }
-    return IntStream.range(0, MOMENTS)
-        .mapToObj(i -> between(keys, (double) i * (keys.size() - 1) / (MOMENTS - 1)))
+    int ways = keys.size() - 1;
+    int each = Math.max(1, Math.round((MOMENTS - 1f) / ways)); // so that every key frame is met
+    return IntStream.rangeClosed(0, ways * each)
+        .mapToObj(i -> between(keys, (double) i / each))
         .toList();
   }
 
@@ -80,7 +90,9 @@ public final class PoseSolver {
   }
 
   private static List<Moment> moments(List<Frame> frames, HeldThings held) {
-    return frames.stream().map(f -> new Moment(f.name, f.skeleton, held.at(f.skeleton))).toList();
+    return frames.stream()
+        .map(f -> new Moment(f.name, f.skeleton, held.at(f.skeleton), f.contacts))
+        .toList();
   }
 
   private Scene scene(

@@ -17,8 +17,8 @@ import java.util.Set;
  * @param view the view's word, for instance {@code side}
  * @param camera the view as angles
  * @param keys the key frames in order: one where nothing moves
- * @param motion nine moments from the first key frame to the last, every one with contacts solved;
- *     one where nothing moves
+ * @param motion about nine moments from the first key frame to the last, every one with contacts
+ *     solved; one where nothing moves
  * @param supports what carries or steadies the body
  * @param movingLimbs the limb segments that are marked as moving
  * @param movingTrunk true where head or trunk is marked as moving
@@ -46,6 +46,24 @@ public record Scene(
     supports = List.copyOf(supports);
     movingLimbs = Map.copyOf(movingLimbs);
     marks = List.copyOf(marks);
+  }
+
+  /** The scene without anything drawn on top. */
+  public Scene unmarked() {
+    return new Scene(
+        id,
+        base,
+        body,
+        view,
+        camera,
+        keys,
+        motion,
+        supports,
+        movingLimbs,
+        movingTrunk,
+        List.of(),
+        focus,
+        Optional.empty());
   }
 
   /** The scene on other supports. */

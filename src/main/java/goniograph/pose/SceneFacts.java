@@ -22,8 +22,8 @@ import java.util.stream.Stream;
  *
  * @param pose the pose's id
  * @param keys the key frames in order
- * @param motion nine moments over the whole movement, key frames' moments among them; one where
- *     nothing moves
+ * @param motion about nine moments over the whole movement, key frames' moments among them; one
+ *     where nothing moves
  * @param differences typed angles that the contacts changed by more than {@link
  *     TypedDifference#TOLD}
  * @param supportDistanceCm from the outline of trunk and legs in the first key frame to each

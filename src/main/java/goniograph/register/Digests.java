@@ -7,6 +7,7 @@ import goniograph.matter.Node;
 import goniograph.matter.Piece;
 import goniograph.matter.Yaml;
 import goniograph.matter.YamlReader;
+import goniograph.pose.PoseReader;
 import goniograph.source.Digest;
 import java.util.List;
 import java.util.SortedMap;
@@ -21,7 +22,7 @@ public final class Digests {
 
   /**
    * Of an entry in its source language: its front matter, every piece of its text under its
-   * heading, and the pose files that it names.
+   * heading, and the pose files that it names, with those that they build on.
    */
   public static String entry(Entry entry, Library library) {
     Node.Fields frontMatter = entry.common().frontMatter();
@@ -31,11 +32,21 @@ public final class Digests {
       all.append('\n').append(Canonical.quoted(section.key().value()));
       section.pieces().forEach(piece -> all.append(piece(piece)));
     }
-    for (String figure : figures(frontMatter)) {
+    for (String figure : withExtended(figures(frontMatter), library)) {
       all.append('\n').append(Canonical.quoted(figure));
       library.figure(figure).map(YamlReader::read).map(Digests::whole).ifPresent(all::append);
     }
     return Digest.of(all.toString());
+  }
+
+  private static SortedSet<String> withExtended(SortedSet<String> figures, Library library) {
+    TreeSet<String> all = new TreeSet<>(figures);
+    for (String figure : figures) {
+      library
+          .figure(figure)
+          .ifPresent(file -> all.addAll(PoseReader.extended(file, library.figures())));
+    }
+    return all;
   }
 
   /** The figures that front matter names, of the entry and of its steps. */

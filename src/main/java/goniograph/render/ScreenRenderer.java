@@ -1,5 +1,6 @@
 package goniograph.render;
 
+import goniograph.sheet.Drawings;
 import goniograph.sheet.Sheet;
 import java.util.Map;
 
@@ -17,6 +18,10 @@ public final class ScreenRenderer {
             "glyphs",
             new Glyphs(sheet.identity().rightToLeft(), 1),
             "style",
-            Templates.style("screen.css")));
+            Templates.style("screen.css") + motion(sheet)));
+  }
+
+  private static String motion(Sheet sheet) {
+    return sheet.drawings().flatMap(Drawings::motion).map(Drawings.Motion::style).orElse("");
   }
 }

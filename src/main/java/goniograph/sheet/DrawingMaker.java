@@ -4,6 +4,7 @@ import goniograph.body.Side;
 import goniograph.figure.Figure;
 import goniograph.figure.FigureOptions;
 import goniograph.figure.LimbWords;
+import goniograph.figure.Motion;
 import goniograph.figure.Panel;
 import goniograph.figure.Person;
 import goniograph.figure.PoseTelling;
@@ -52,8 +53,9 @@ public record DrawingMaker(Phrases phrases, Person person) {
   public Drawings drawings(
       Scene scene, String entry, String title, Body body, Optional<Side> side) {
     Wording wording = new Wording(phrases);
-    Figure figure = Figure.of(scene, options(scene, side, wording));
-    PictureWords words = new PictureWords(wording, PoseTelling.of(scene));
+    FigureOptions options = options(scene, side, wording);
+    Figure figure = Figure.of(scene, options);
+    PictureWords words = new PictureWords(wording, phrases.language(), PoseTelling.of(scene));
     List<String> captions = body.pieces("captions").stream().map(piece -> piece.plain()).toList();
     String told =
         body.pieces("picture").stream()
@@ -72,7 +74,17 @@ public record DrawingMaker(Phrases phrases, Person person) {
               panel.floor()));
     }
     figure.wrong().map(panel -> wrong(panel, figure, entry, wording)).ifPresent(panels::add);
-    return new Drawings(panels);
+    String whole = told.isEmpty() ? words.whole() : told;
+    return new Drawings(panels, motion(scene, options, entry + "-motion", whole, wording));
+  }
+
+  private static Optional<Drawings.Motion> motion(
+      Scene scene, FigureOptions options, String id, String words, Wording wording) {
+    return Motion.of(scene, options)
+        .map(
+            motion ->
+                new Drawings.Motion(
+                    id, motion.svg(id, words), motion.style(id), wording.say("figure.play")));
   }
 
   /** The wrong way stands as low as the floor of the others; its caption says what it is. */

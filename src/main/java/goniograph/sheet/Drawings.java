@@ -1,13 +1,15 @@
 package goniograph.sheet;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The drawings of a movement, in order.
  *
  * @param panels one to three panels, and after them how it is not to be done
+ * @param motion the movement itself, for screens; empty where nothing moves
  */
-public record Drawings(List<Panel> panels) {
+public record Drawings(List<Panel> panels, Optional<Motion> motion) {
   public Drawings {
     panels = List.copyOf(panels);
   }
@@ -34,4 +36,14 @@ public record Drawings(List<Panel> panels) {
   public long steps() {
     return panels.stream().filter(panel -> !panel.wrong).count();
   }
+
+  /**
+   * A flip book.
+   *
+   * @param id begins its ids and classes
+   * @param svg all its frames
+   * @param style shows one frame after the other; belongs into the page's style
+   * @param play the words of the switch that lets it run
+   */
+  public record Motion(String id, String svg, String style, String play) {}
 }

@@ -145,6 +145,11 @@ public final class DiskFiles implements Files {
     }
   }
 
+  @Override
+  public Changes changes(String path) {
+    return new DiskChanges(path.isEmpty() ? folder : folder.resolve(Paths.checked(path)));
+  }
+
   private static Path parent(Path file) {
     Path parent = file.getParent();
     return parent == null ? file : parent;

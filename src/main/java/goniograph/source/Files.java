@@ -21,6 +21,9 @@ public interface Files {
   /** Removes a file, if it is there. */
   void delete(String path);
 
+  /** The changes of the files that lie directly in {@code folder}; it must be there. */
+  Changes changes(String folder);
+
   /** The file as text, or empty where there is no such file. */
   default Optional<SourceFile> text(String path) {
     return bytes(path).map(bytes -> SourceFile.of(path, bytes));

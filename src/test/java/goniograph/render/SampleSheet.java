@@ -1,5 +1,10 @@
 package goniograph.render;
 
+import goniograph.figure.FigureOptions;
+import goniograph.figure.Motion;
+import goniograph.pose.PoseFile;
+import goniograph.pose.PoseReader;
+import goniograph.pose.PoseSolver;
 import goniograph.sheet.Back;
 import goniograph.sheet.Band;
 import goniograph.sheet.Contact;
@@ -18,6 +23,9 @@ import goniograph.sheet.Steps;
 import goniograph.sheet.StopBox;
 import goniograph.sheet.TickLine;
 import goniograph.sheet.Writing;
+import goniograph.source.DiskFiles;
+import goniograph.source.SourceFile;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,7 +64,8 @@ final class SampleSheet {
                 List.of(
                     new Drawings.Panel("Sit tall", chair, "A person sits", 47),
                     new Drawings.Panel("Lean", chair, "A person leans", 47),
-                    new Drawings.Panel("Stand tall", chair, "A person stands", 47)))),
+                    new Drawings.Panel("Stand tall", chair, "A person stands", 47)),
+                motion())),
         new Steps(
             "How",
             List.of(
@@ -147,5 +156,20 @@ final class SampleSheet {
             "Sore next morning",
             List.of("no", "a little", "a lot"),
             "My question:"));
+  }
+
+  /** The movement of the demo library's chair rise. */
+  static Optional<Drawings.Motion> motion() {
+    SourceFile file = DiskFiles.at(Path.of("figures")).text("hp-chair-rise.yaml").orElseThrow();
+    PoseFile pose = PoseReader.read(file, finding -> {}).get(0);
+    String id = "hp-chair-rise-motion";
+    return Motion.of(PoseSolver.solve(pose).scene(), FigureOptions.STANDARD)
+        .map(
+            motion ->
+                new Drawings.Motion(
+                    id,
+                    motion.svg(id, "A person stands up"),
+                    motion.style(id),
+                    "Show the movement"));
   }
 }

@@ -2,6 +2,7 @@ package goniograph.source;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -94,5 +95,18 @@ class DiskFilesTest {
     assertEquals(List.of("en/a.pdf"), files.list(""));
     assertTrue(java.nio.file.Files.notExists(left));
     assertTrue(java.nio.file.Files.exists(living), "another thread may be writing it");
+  }
+
+  @Test
+  void aChangeIsToldAndAnInterruptEndsTheWait() {
+    DiskFiles files = DiskFiles.at(folder);
+    files.write("figures/a.yaml", new byte[] {1});
+    try (Changes changes = files.changes("figures")) {
+      files.write("figures/a.yaml", new byte[] {2});
+      assertTrue(changes.await());
+      Thread.currentThread().interrupt();
+      assertFalse(changes.await());
+      assertTrue(Thread.interrupted());
+    }
   }
 }

@@ -4,6 +4,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.Media;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -84,6 +86,25 @@ public final class Browser implements AutoCloseable {
       page.setContent(html);
       return page.evaluate(script);
     }
+  }
+
+  /** What a page is looked at as. */
+  public enum As {
+    SCREEN,
+    STILL_SCREEN,
+    PRINT
+  }
+
+  /** Opens a page as one medium for a test to use. */
+  public Page open(String html, As as) {
+    Page page = context(1366, false).newPage();
+    page.emulateMedia(
+        new Page.EmulateMediaOptions()
+            .setMedia(as == As.PRINT ? Media.PRINT : Media.SCREEN)
+            .setReducedMotion(
+                as == As.STILL_SCREEN ? ReducedMotion.REDUCE : ReducedMotion.NO_PREFERENCE));
+    page.setContent(html);
+    return page;
   }
 
   private BrowserContext context(int width, boolean dark) {

@@ -31,6 +31,11 @@ public final class PoseAngleChanged implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
+    return alone(pose, solved);
+  }
+
+  @Override
+  public Stream<Finding> alone(PoseFile pose, Solved solved) {
     return solved.facts().differences().stream()
         .filter(difference -> !difference.explained())
         .map(this::finding);

@@ -46,6 +46,11 @@ public final class PoseBelowFloor implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
+    return alone(pose, solved);
+  }
+
+  @Override
+  public Stream<Finding> alone(PoseFile pose, Solved solved) {
     return check(pose, solved.facts());
   }
 

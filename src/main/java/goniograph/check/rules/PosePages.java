@@ -13,6 +13,9 @@ final class PosePages {
   private static final String UNKNOWN =
       "A word that is not understood would be left out of the drawing without a word.";
 
+  private static final String BUILDS =
+      "A pose that is built on another cannot be drawn without it.";
+
   private PosePages() {}
 
   static List<RulePage> all() {
@@ -42,6 +45,43 @@ final class PosePages {
             "A movement without its number.",
             UNKNOWN,
             Example.in(HEEL, "elbow left: flexion 59", "elbow left: «flexion»")),
+        page(
+            "pose-aim-unknown",
+            "A way to lie that a segment does not know; the nearest is offered.",
+            UNKNOWN,
+            Example.in(ROW, "forearm both: pronation 0", "thigh both: «levl»")),
+        page(
+            "pose-aim-joint",
+            "A joint with a word that lays a segment in the room.",
+            "A joint has an angle; what lies level or upright is the segment beyond it.",
+            Example.in(ROW, "forearm both: pronation 0", "neck: «level»")),
+        page(
+            "pose-aim-target",
+            "Pointing at something that is neither a direction nor in the pose.",
+            UNKNOWN,
+            Example.in(ROW, "forearm both: pronation 0", "foot both: pointing at «ceilng»")),
+        page(
+            "pose-aim-conflict",
+            "A joint's angle typed beside a word that works the same angle out.",
+            "Of two numbers for one joint, the one that is drawn would be an accident.",
+            Example.in(
+                ROW, "knee both: flexion 95", "knee both: flexion 95, shank both: «upright»")),
+        page(
+            "pose-extends-unknown",
+            "A pose that builds on one that is not there; the nearest is offered.",
+            BUILDS,
+            Example.in(HEEL, "base: standing", "base: standing\nextends: «hp-chair-rse»")),
+        page(
+            "pose-extends-cycle",
+            "Poses that build on each other in a ring.",
+            BUILDS,
+            Example.in(HEEL, "base: standing", "base: standing\nextends: «ba-heel-toe-stand»")),
+        page(
+            "pose-extends-faulty",
+            "A pose that builds on one that has errors.",
+            BUILDS,
+            Example.in(HEEL, "base: standing", "base: standing\nextends: «hp-chair-rise»")
+                .alongside(RISE, "chair: {height: 45}", "chair: {height: tall}")),
         page(
             "pose-contact-grammar",
             "A contact that does not say what touches what.",

@@ -43,7 +43,16 @@ public final class PoseRangeOfMotion implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
-    return solved.facts().breaches(age(exercise)).stream()
+    return breaches(age(exercise), pose, solved);
+  }
+
+  @Override
+  public Stream<Finding> alone(PoseFile pose, Solved solved) {
+    return breaches(AgeGroup.ADULT, pose, solved);
+  }
+
+  private Stream<Finding> breaches(AgeGroup age, PoseFile pose, Solved solved) {
+    return solved.facts().breaches(age).stream()
         .filter(PoseRangeOfMotion::byADegree)
         .map(breach -> finding(breach, pose));
   }

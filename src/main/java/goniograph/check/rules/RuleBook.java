@@ -1,7 +1,11 @@
 package goniograph.check.rules;
 
+import goniograph.check.PoseRule;
 import goniograph.check.Rule;
 import goniograph.check.RulePage;
+import goniograph.finding.Finding;
+import goniograph.pose.PoseFile;
+import goniograph.pose.Solved;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -91,6 +95,7 @@ public final class RuleBook {
                   new PoseBelowFloor(),
                   new PoseRangeOfMotion(),
                   new PoseEntryRange(),
+                  new PoseAimMissed(),
                   new PoseAngleChanged()))
           .flatMap(List::stream)
           .toList();
@@ -116,6 +121,15 @@ public final class RuleBook {
   /** The rules, in the order of the book. */
   public static List<Rule> rules() {
     return RULES;
+  }
+
+  /** What the rules find in a pose that is looked at without an entry. */
+  public static List<Finding> alone(PoseFile pose, Solved solved) {
+    return RULES.stream()
+        .filter(PoseRule.class::isInstance)
+        .map(PoseRule.class::cast)
+        .flatMap(rule -> rule.alone(pose, solved))
+        .toList();
   }
 
   /** The pages of all findings: of reading first, then of the rules, then of printing. */

@@ -84,8 +84,12 @@ class PosePerturbationTest {
         pose.props(),
         pose.contacts(),
         moved(pose.typed(), random),
+        pose.wishes(),
         pose.frames().stream()
-            .map(f -> new KeyFrame(f.name(), moved(f.typed(), random), f.contacts()))
+            .map(
+                f ->
+                    new KeyFrame(
+                        f.name(), moved(f.typed(), random), f.wishes(), f.contacts(), f.aimed()))
             .toList(),
         pose.moving(),
         pose.marks(),

@@ -95,9 +95,12 @@ class RuleBookTest {
         () -> "other rules found something too: " + found);
   }
 
-  /** What an example cannot help raising too: its signatures are void, its manifest is edited. */
+  /**
+   * What an example cannot help raising too: its signatures are void, its manifest is edited, the
+   * pose it builds on is wrong.
+   */
   private static final Map<String, String> COMPANIONS =
-      Map.of("signature-conflict", "signature-void");
+      Map.of("signature-conflict", "signature-void", "pose-extends-faulty", "pose-length");
 
   private static boolean belongs(String line, String rule) {
     return line.startsWith(rule + " ")
