@@ -13,11 +13,7 @@ public final class Ages {
 
   /** The age group of an exercise's audience; adults where it names none. */
   public static AgeGroup of(Exercise exercise) {
-    return exercise
-        .audience()
-        .map(one -> one.value())
-        .map(Ages::of)
-        .orElse(AgeGroup.ADULT);
+    return exercise.audience().map(one -> one.value()).map(Ages::of).orElse(AgeGroup.ADULT);
   }
 
   private static AgeGroup of(Audience audience) {

@@ -1,5 +1,6 @@
 package goniograph.check.rules;
 
+import goniograph.body.AgeGroup;
 import goniograph.check.Acceptance;
 import goniograph.check.Ages;
 import goniograph.check.Example;
