@@ -60,18 +60,8 @@ final class HipProperties {
 
   private static Reason crossed(Moment moment, Side side) {
     long cm = Math.round(BodyPlaces.pastMidlineCm(moment.skeleton(), side));
-    String at =
-        moment.name().isEmpty() || moment.name().equals("pose")
-            ? ""
-            : ", at `" + moment.name() + "`";
-    return Reason.of(
-        "in the figure"
-            + at
-            + ": the "
-            + word(side)
-            + " knee or ankle is "
-            + cm
-            + " cm past the midline");
+    return PoseReasons.shown(
+        moment.name(), "the " + word(side) + " knee or ankle is " + cm + " cm past the midline");
   }
 
   private static String word(Side side) {

@@ -18,7 +18,12 @@ final class PoseReasons {
 
   /** {@code in the figure, at end: …}. */
   static Reason shown(MomentFacts moment, String words) {
-    return Reason.of("in the figure" + when(moment.name()) + ": " + words);
+    return shown(moment.name(), words);
+  }
+
+  /** The same, of the moment with this name. */
+  static Reason shown(String moment, String words) {
+    return Reason.of("in the figure" + when(moment) + ": " + words);
   }
 
   private static String when(String name) {

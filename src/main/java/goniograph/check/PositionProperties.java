@@ -90,8 +90,7 @@ final class PositionProperties {
                             limits.reached(
                                 "head_below", BodyPlaces.headBelowHipsCm(key.skeleton())))
                     .findFirst())
-        .map(
-            key -> Reason.of("in the figure, at `" + key.name() + "`: the head is below the hips"));
+        .map(key -> PoseReasons.shown(key.name(), "the head is below the hips"));
   }
 
   static Optional<Reason> liesOnTheFloor(OnStep step) {

@@ -6,7 +6,6 @@ import goniograph.body.Joint;
 import goniograph.body.MotionRange;
 import goniograph.body.Movement;
 import goniograph.body.RangeOfMotion;
-import goniograph.library.Vocabulary;
 import goniograph.pose.MomentFacts;
 import goniograph.pose.SceneFacts;
 import java.util.Optional;
@@ -29,7 +28,7 @@ final class SpineProperties {
             facts ->
                 load.isPresent()
                     ? loaded(facts, limits).map(shown -> with(shown, load.get()))
-                    : nearTheEnd(facts, age(step), limits));
+                    : nearTheEnd(facts, Ages.of(step.exercise()), limits));
   }
 
   private static Reason with(Reason shown, Reason load) {
@@ -114,13 +113,5 @@ final class SpineProperties {
                             end.high() - extreme.high(),
                             bothWays ? extreme.low() - end.low() : Double.MAX_VALUE)))
         .orElse(Double.MAX_VALUE);
-  }
-
-  private static AgeGroup age(OnStep step) {
-    return step.exercise()
-        .audience()
-        .filter(audience -> audience.value().group() == Vocabulary.AgeGroup.OLDER)
-        .map(older -> AgeGroup.OLDER)
-        .orElse(AgeGroup.ADULT);
   }
 }

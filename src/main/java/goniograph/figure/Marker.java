@@ -92,11 +92,12 @@ final class Marker {
   }
 
   private void target(Mark.Target mark) {
-    Geometry area = new TargetArea(paper, skeleton, mark).shape(stage.parts(), nearSide());
+    TargetArea target = new TargetArea(paper, skeleton, mark);
+    Geometry area = target.shape(stage.parts(), nearSide());
     if (area.isEmpty()) {
       refuse(mark.part(), mark.side(), 0, "back".equals(scene.view()) ? "front" : "back");
     } else {
-      add(Layer.What.TARGET, TargetArea.painted(area, style, weights));
+      add(Layer.What.TARGET, target.painted(area, style, weights));
     }
   }
 

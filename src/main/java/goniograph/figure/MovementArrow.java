@@ -16,6 +16,9 @@ final class MovementArrow {
   /** Sideways shifts that are tried, mm. */
   private static final double[] SHIFTS = {0, 3, -3, 4.5, -4.5, 6, -6, 8, -8, 10, -10, 12, -12};
 
+  /** An arrow of two points alone is a push: farther off it would not be seen to belong there. */
+  private static final double[] PUSH_SHIFTS = {0, 3, -3, 4.5, -4.5};
+
   /** Shares of the way's beginning and end that may be left out. */
   private static final double[] LEFT_OUT = {0, .1, .2};
 
@@ -72,7 +75,7 @@ final class MovementArrow {
     double least = Double.MAX_VALUE;
     for (double left : LEFT_OUT) {
       Coordinate[] part = part(curve, left);
-      for (double shift : SHIFTS) {
+      for (double shift : way.size() == 2 ? PUSH_SHIFTS : SHIFTS) {
         double cost = .55 * Math.abs(shift) + SHORTER * left;
         if (cost >= least) {
           continue;

@@ -13,7 +13,7 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
  */
 final class PathData {
   /** Corners nearer than this to the line between their neighbours are left out, in mm. */
-  private static final double TOLERANCE = .03;
+  private static final double TOLERANCE = .027;
 
   private static final double COARSE = .05;
 

@@ -100,7 +100,7 @@ final class Sketch {
   }
 
   private Optional<Layer> sideWord(WorkingLimb limb, Lettered lettered) {
-    Coordinate at = limb.at(step.key().skeleton(), paper);
+    Coordinate at = limb.at(step.key().skeleton(), paper, scene.focus());
     return options
         .words()
         .of(limb.side(), limb.group())

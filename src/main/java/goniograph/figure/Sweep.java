@@ -24,7 +24,7 @@ final class Sweep {
   private static final double SAME = 1e-9;
 
   /** Between its ends a string is looked at in about so many places. */
-  private static final int PLACES = 160;
+  private static final int PLACES = 200;
 
   private final List<Link> links = new ArrayList<>();
   private final List<Coordinate> upper = new ArrayList<>();
@@ -205,18 +205,22 @@ final class Sweep {
     return all;
   }
 
-  /** The ends of an edge and those of its corners that lie a step apart. */
+  /** The ends of an edge, its farthest corners, and those that lie a step apart. */
   private static DoubleStream corners(Coordinate[] edge, double step) {
     DoubleStream.Builder places = DoubleStream.builder();
     Coordinate before = edge[0];
+    Coordinate highest = before;
+    Coordinate lowest = before;
     places.add(before.x);
     for (Coordinate c : edge) {
+      highest = c.y > highest.y ? c : highest;
+      lowest = c.y < lowest.y ? c : lowest;
       if (Math.max(c.x - before.x, Math.abs(c.y - before.y)) >= step) {
         places.add(c.x);
         before = c;
       }
     }
-    return places.add(edge[edge.length - 1].x).build();
+    return places.add(highest.x).add(lowest.x).add(edge[edge.length - 1].x).build();
   }
 
   private boolean stretch(double x0, double x1) {

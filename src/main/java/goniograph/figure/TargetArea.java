@@ -128,10 +128,14 @@ final class TargetArea {
         .orElse(shape);
   }
 
-  static List<Paint> painted(Geometry area, Style style, Weights weights) {
-    return List.of(
-        new Paint.Area(area, Style.PAPER),
-        Paint.Line.cut(Hatch.of(area, .9 * weights.pitch()), style.mark(), weights.near()),
-        Paint.Line.solid(area.getBoundary(), style.mark(), .85 * weights.near()));
+  /** Close hatching; a patch of a limb has an outline too, a round would look like a ball. */
+  List<Paint> painted(Geometry area, Style style, Weights weights) {
+    List<Paint> paints = new ArrayList<>();
+    paints.add(new Paint.Area(area, Style.PAPER));
+    paints.add(Paint.Line.cut(Hatch.of(area, .9 * weights.pitch()), style.mark(), weights.near()));
+    if (patch().isPresent()) {
+      paints.add(Paint.Line.solid(area.getBoundary(), style.mark(), .85 * weights.near()));
+    }
+    return paints;
   }
 }

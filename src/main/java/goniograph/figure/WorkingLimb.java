@@ -4,6 +4,8 @@ import goniograph.body.Landmarks;
 import goniograph.body.Limb;
 import goniograph.body.Side;
 import goniograph.body.Skeleton;
+import goniograph.body.Vec;
+import goniograph.pose.Focus;
 import goniograph.pose.Scene;
 import java.util.Optional;
 import java.util.Set;
@@ -26,10 +28,28 @@ record WorkingLimb(Side side, LimbWords.Group group) {
             leg ? LimbWords.Group.LEG : LimbWords.Group.ARM));
   }
 
-  /** The middle of the forearm or the shank on paper, where the word wants to stand. */
-  Coordinate at(Skeleton skeleton, Projection paper) {
+  /**
+   * Where the word wants to stand, on paper: at the middle of the forearm or the shank, at the hand
+   * or the foot where it alone is shown.
+   */
+  Coordinate at(Skeleton skeleton, Projection paper, Optional<Focus> focus) {
+    boolean end =
+        focus
+            .map(Focus::region)
+            .filter(region -> region == Focus.Region.HAND || region == Focus.Region.FOOT)
+            .isPresent();
+    return paper.at(end ? end(skeleton) : middle(skeleton));
+  }
+
+  private Vec end(Skeleton skeleton) {
     return group == LimbWords.Group.ARM
-        ? paper.at(Landmarks.elbow(skeleton, side).towards(Landmarks.wrist(skeleton, side), .5))
-        : paper.at(Landmarks.knee(skeleton, side).towards(Landmarks.ankle(skeleton, side), .4));
+        ? Landmarks.palm(skeleton, side)
+        : Landmarks.ankle(skeleton, side);
+  }
+
+  private Vec middle(Skeleton skeleton) {
+    return group == LimbWords.Group.ARM
+        ? Landmarks.elbow(skeleton, side).towards(Landmarks.wrist(skeleton, side), .5)
+        : Landmarks.knee(skeleton, side).towards(Landmarks.ankle(skeleton, side), .4);
   }
 }

@@ -68,11 +68,6 @@ public final class Cues {
     return Arrays.stream(list.split("\\|")).map(String::strip).filter(p -> !p.isEmpty()).toList();
   }
 
-  /** What the cues are about: {@code eyes-closed}; none for a language without a file. */
-  public List<String> names() {
-    return List.copyOf(finders.keySet());
-  }
-
   /** The first place in a text that gives this cue. */
   public Optional<WordFinder.Found> find(String name, String text) {
     return Optional.ofNullable(finders.get(name)).stream()

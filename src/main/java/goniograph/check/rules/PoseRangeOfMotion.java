@@ -1,12 +1,11 @@
 package goniograph.check.rules;
 
-import goniograph.body.AgeGroup;
 import goniograph.check.Acceptance;
+import goniograph.check.Ages;
 import goniograph.check.Example;
 import goniograph.check.PoseRule;
 import goniograph.check.RulePage;
 import goniograph.finding.Finding;
-import goniograph.library.Audience;
 import goniograph.library.Exercise;
 import goniograph.pose.PoseFile;
 import goniograph.pose.RangeBreach;
@@ -33,9 +32,6 @@ public final class PoseRangeOfMotion implements PoseRule {
                   "elbow left: flexion 59",
                   "elbow left: flexion 59\n  elbow right: flexion 175"));
 
-  /** The published norms of children end at 8 years. */
-  private static final int OLDEST_CHILD = 8;
-
   @Override
   public RulePage page() {
     return PAGE;
@@ -43,7 +39,7 @@ public final class PoseRangeOfMotion implements PoseRule {
 
   @Override
   public Stream<Finding> check(Exercise exercise, PoseFile pose, Solved solved) {
-    return breaches(age(exercise), pose, solved);
+    return breaches(Ages.of(exercise), pose, solved);
   }
 
   @Override
@@ -61,23 +57,6 @@ public final class PoseRangeOfMotion implements PoseRule {
   private static boolean byADegree(RangeBreach breach) {
     return Math.round(breach.value()) < Math.round(breach.range().low())
         || Math.round(breach.value()) > Math.round(breach.range().high());
-  }
-
-  private static AgeGroup age(Exercise exercise) {
-    return exercise
-        .audience()
-        .map(one -> one.value())
-        .map(PoseRangeOfMotion::age)
-        .orElse(AgeGroup.ADULT);
-  }
-
-  private static AgeGroup age(Audience audience) {
-    return switch (audience.group()) {
-      case ADULT -> AgeGroup.ADULT;
-      case OLDER -> AgeGroup.OLDER;
-      case CHILD ->
-          audience.age().orElse(OLDEST_CHILD) <= OLDEST_CHILD ? AgeGroup.CHILD : AgeGroup.ADULT;
-    };
   }
 
   private Finding finding(RangeBreach breach, PoseFile pose) {

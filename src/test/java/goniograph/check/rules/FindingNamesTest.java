@@ -29,7 +29,7 @@ class FindingNamesTest {
   /** A rule name as the first words said where a finding is made or its rule is chosen. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "(?:error|warning|note|because|refuse|say|unknown|Forms|matching)"
+          "(?:error|warning|note|because|refuse|say|fault|unknown|Forms|matching)"
               + "\\(\\s*(?:[A-Z]+,\\s*)?"
               + NAME
               + "|(?:[A-Z]+_[A-Z_, ]*|default) -> "
