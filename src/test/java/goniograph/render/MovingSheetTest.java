@@ -5,8 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Page;
+import goniograph.figure.FigureOptions;
+import goniograph.figure.Motion;
+import goniograph.figure.Style;
+import goniograph.library.Library;
+import goniograph.pose.PoseFile;
+import goniograph.pose.PoseReader;
+import goniograph.pose.PoseSolver;
 import goniograph.sheet.Drawings;
+import goniograph.source.DiskFiles;
 import goniograph.testing.Browser;
+import java.nio.file.Path;
 import java.nio.charset.StandardCharsets;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -88,5 +97,25 @@ class MovingSheetTest {
     int bytes = (motion.svg() + motion.style()).getBytes(StandardCharsets.UTF_8).length;
     assertTrue(bytes < 100_000, bytes + " bytes");
     assertTrue(html.getBytes(StandardCharsets.UTF_8).length < 300_000);
+  }
+
+  /** Every movement of the library, in both styles. */
+  @Test
+  void everyFigureKeepsWithinItsSize() {
+    Library library = Library.read(DiskFiles.at(Path.of(""))).library();
+    library
+        .figures()
+        .forEach(
+            (id, file) -> {
+              PoseFile pose = PoseReader.read(file, library.figures(), finding -> {}).get(0);
+              for (Style style : Style.values()) {
+                Motion.of(PoseSolver.solve(pose).scene(), FigureOptions.STANDARD.in(style))
+                    .ifPresent(
+                        motion -> {
+                          int size = motion.svg(id, "").length() + motion.style(id).length();
+                          assertTrue(size < 100_000, id + " " + style + " " + size);
+                        });
+              }
+            });
   }
 }
