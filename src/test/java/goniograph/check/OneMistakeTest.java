@@ -7,6 +7,8 @@ import goniograph.finding.Finding;
 import goniograph.finding.Level;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -14,51 +16,55 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OneMistakeTest {
   private static final DemoLibrary DEMO = new DemoLibrary();
 
-  /** entry | what stands there | the mistake | the one error. */
+  /** entry | what stands there | the mistake | the one finding, an error on that line. */
   @ParameterizedTest(name = "{0}: {2}")
   @CsvSource(
       delimiter = '|',
       quoteCharacter = '~',
       textBlock =
           """
-          ba-heel-toe-stand | rest: 20 s | rest: 20 min | x
-          ba-heel-toe-stand | relax: 20 s | relax: 20 min | x
-          ba-heel-toe-stand | relax: 20 s | relax: 20 | x
-          ba-heel-toe-stand | relax: 20 s | relax: 20 kg | x
-          ba-heel-toe-stand | reps: 3 | reps: 30 | x
-          ba-heel-toe-stand | reps: 3 | reps: 3 s | x
-          ba-heel-toe-stand | n: 2, hold: 30 s | n: 2, hold: 300 s | x
-          ba-heel-toe-stand | n: 1, hold: 20 s | n: 1, hold: 20 cm | x
-          ba-heel-toe-stand | position: standing | position: stnding | x
-          ba-heel-toe-stand | s-fall-hurt, | s-fal-hurt, | x
-          ba-heel-toe-stand | s-fall-hurt, | ~~ | x
-          ba-heel-toe-stand | duration: 8 wk | duration: 80 wk | x
-          ba-heel-toe-stand | per_day: 1 | per_day: 10 | x
-          ba-heel-toe-stand | effort: 2..4 | effort: 2..14 | x
-          ba-heel-toe-stand | sides: { | sdes: { | x
-          ba-heel-toe-stand | - { tag: dizziness, | - { tag: dizzyness, | x
-          hp-chair-rise | tempo: { lift: 2 s | tempo: { lift: 2 min | x
-          hp-chair-rise | seat_height: 42 cm | seat_height: 42 mm | x
-          hp-chair-rise | seat_height: 42 cm | seat_height: 420 cm | x
-          hp-chair-rise | reps: 12, seat_height: 45 cm | reps: 120, seat_height: 45 cm | x
-          hp-chair-rise | during_max: 3 | during_max: 30 | x
-          hp-chair-rise | figure: hp-chair-rise | figure: hp-chair-ris | x
-          hp-chair-rise | Press your feet | Press your right foot | x
-          hp-chair-rise | Take {tempo.lower} | Take {tempo.lowr} | x
-          hp-chair-rise | s-rise-wait, | ~~ | x
-          hp-chair-rise | review_due: 2027-05-31 | review_due: 2027-05-32 | x
-          sh-row-band | rest: 90 s | rest: 90 min | x
-          sh-row-band | length_end: 150 cm | length_end: 1500 cm | x
-          sh-row-band | days_per_week: 3 | days_per_week: 30 | x
-          sh-row-band | s-band-check, | ~~ | x
-          sh-row-band | load.band: band-medium | load.band: band-medum | x
-          ad-how-much-pain | ref: silbernagel-2007 | ref: silbernagl-2007 | x
+          ba-heel-toe-stand | rest: 20 s | rest: 20 min | dose-limit
+          ba-heel-toe-stand | relax: 20 s | relax: 20 min | dose-limit
+          ba-heel-toe-stand | relax: 20 s | relax: 20 | quantity-unit-missing
+          ba-heel-toe-stand | relax: 20 s | relax: 20 kg | quantity-unit-wrong
+          ba-heel-toe-stand | reps: 3 | reps: 30 | dose-limit
+          ba-heel-toe-stand | reps: 3 | reps: 3 s | quantity-unit-wrong
+          ba-heel-toe-stand | n: 2, hold: 30 s | n: 2, hold: 300 s | dose-limit
+          ba-heel-toe-stand | n: 1, hold: 20 s | n: 1, hold: 20 cm | quantity-unit-wrong
+          ba-heel-toe-stand | position: standing | position: stnding | field-word
+          ba-heel-toe-stand | s-fall-hurt, | s-fal-hurt, | statement-unknown
+          ba-heel-toe-stand | s-fall-hurt, | ~~ | support-when-unsteady
+          ba-heel-toe-stand | duration: 8 wk | duration: 80 wk | dose-limit
+          ba-heel-toe-stand | per_day: 1 | per_day: 10 | quantity-out-of-bounds
+          ba-heel-toe-stand | effort: 2..4 | effort: 2..14 | quantity-out-of-bounds
+          ba-heel-toe-stand | sides: { | sdes: { | field-unknown
+          ba-heel-toe-stand | - { tag: dizziness, | - { tag: dizzyness, | tag-unknown
+          hp-chair-rise | tempo: { lift: 2 s | tempo: { lift: 2 min | dose-limit
+          hp-chair-rise | seat_height: 42 cm | seat_height: 42 mm | quantity-unit-wrong
+          hp-chair-rise | seat_height: 42 cm | seat_height: 420 cm | dose-limit
+          hp-chair-rise | reps: 12, seat_height: 45 cm | reps: 120, seat_height: 45 cm | dose-limit
+          hp-chair-rise | during_max: 3 | during_max: 30 | quantity-out-of-bounds
+          hp-chair-rise | figure: hp-chair-rise | figure: hp-chair-ris | figure-unknown
+          hp-chair-rise | Press your feet | Press your right foot | side-in-text
+          hp-chair-rise | Take {tempo.lower} | Take {tempo.lowr} | slot-unknown
+          hp-chair-rise | s-rise-wait, | ~~ | rise-slowly
+          hp-chair-rise | review_due: 2027-05-31 | review_due: 2027-05-32 | field-date
+          sh-row-band | rest: 90 s | rest: 90 min | dose-limit
+          sh-row-band | length_end: 150 cm | length_end: 150 kg | quantity-unit-wrong
+          sh-row-band | days_per_week: 3 | days_per_week: 30 | quantity-out-of-bounds
+          sh-row-band | s-band-check, | ~~ | band-whole
+          sh-row-band | load.band: band-medium | load.band: band-medum | band-unknown
+          ad-how-much-pain | ref: silbernagel-2007 | ref: silbernagl-2007 | source-unknown
           """)
   void oneError(String entry, String was, String is, String rule) {
     String path = DEMO.library().entry(entry).orElseThrow().common().file().path();
     String text = DEMO.text(path);
     assertTrue(text.contains(was), was);
-    List<Finding> found = DEMO.fresh(entry, Map.of(path, text.replaceFirst(java.util.regex.Pattern.quote(was), java.util.regex.Matcher.quoteReplacement(is))));
-    System.out.println("ONE " + entry + " | " + was + " | " + is + " => " + found.stream().map(f -> f.level() + " " + f.rule() + " " + f.at().line() + " " + f.what()).toList());
+    String spoilt = text.replaceFirst(Pattern.quote(was), Matcher.quoteReplacement(is));
+    List<Finding> found = DEMO.fresh(entry, Map.of(path, spoilt));
+    assertEquals(List.of(rule), found.stream().map(Finding::rule).toList(), () -> "" + found);
+    assertEquals(Level.ERROR, found.get(0).level());
+    int line = DemoLibrary.line(text, text.indexOf(was));
+    assertEquals(line, found.get(0).at().line(), () -> "" + found);
   }
 }
