@@ -23,6 +23,7 @@ import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -77,6 +78,12 @@ class HostileInputTest {
     all.put("CRLF", text -> bytes(text.replace("\n", "\r\n")));
     all.put("a byte order mark", text -> bytes("\uFEFF" + text));
     return all;
+  }
+
+  /** The guard is for files, not for loading the program. */
+  @BeforeAll
+  static void loaded() {
+    assertEquals(List.of(), grave(DEMO.check(with(ENTRY, bytes(DEMO.text(ENTRY))))));
   }
 
   private static Stream<Arguments> foundEverywhere() {
