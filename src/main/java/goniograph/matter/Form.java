@@ -78,9 +78,17 @@ public final class Form {
         new Value(field.key(), Optional.of(field.value()), findings));
   }
 
-  /** Gives the findings about unknown and missing keys; to be called once, at the end. */
+  /**
+   * Gives the findings about unknown and missing keys; to be called once, at the end. A key that is
+   * only misspelt is not missing too.
+   */
   public void finish() {
-    fields.fields().stream().filter(field -> !asked.contains(field.key())).forEach(this::unknown);
+    List<Node.Field> unknown =
+        fields.fields().stream().filter(field -> !asked.contains(field.key())).toList();
+    unknown.forEach(this::unknown);
+    unknown.stream()
+        .flatMap(field -> Nearest.of(field.key(), known).stream())
+        .forEach(meant -> missing.removeIf(text -> text.startsWith("`" + meant + ":")));
     if (!missing.isEmpty()) {
       findings.accept(
           Finding.error(

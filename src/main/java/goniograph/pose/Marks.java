@@ -8,6 +8,7 @@ import goniograph.matter.Value;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +81,31 @@ final class Marks {
         alone
             ? value.scalar().flatMap(s -> part(s, complaint)).stream().toList()
             : value.list(item -> item.scalar().flatMap(s -> part(s, complaint)));
+    twice(value, complaint);
     return parts.stream().reduce(Moving.NOTHING, Moving::and);
+  }
+
+  /** A part that is named twice: most often the other side was meant. */
+  private static void twice(Value list, Complaint complaint) {
+    Set<String> named = new HashSet<>();
+    list.node()
+        .filter(Node.Items.class::isInstance)
+        .map(Node.Items.class::cast)
+        .ifPresent(
+            items ->
+                items.items().stream()
+                    .filter(Node.Scalar.class::isInstance)
+                    .map(item -> Phrase.of((Node.Scalar) item))
+                    .filter(word -> MOVING.containsKey(word.text()) && !named.add(word.text()))
+                    .forEach(word -> twice(word, complaint)));
+  }
+
+  private static void twice(Phrase word, Complaint complaint) {
+    complaint.say(
+        "pose-moving-twice",
+        word,
+        "`" + word.text() + "` is named twice as moving.",
+        "Write the part that was meant, perhaps of the other side, or name it once.");
   }
 
   private static Optional<Moving> part(Node.Scalar scalar, Complaint complaint) {

@@ -8,10 +8,14 @@ import java.util.Arrays;
  * columns. Invalid UTF-8 becomes U+FFFD in the text; offsets stay true for valid text.
  */
 public final class SourceFile {
+  /** Characters between two counts, so that a place deep in a long line is found at once. */
+  private static final int BLOCK = 1024;
+
   private final String path;
   private final String text;
   private final int[] lineStarts;
-  private final int[] lineBytes;
+  private final int[] blockBytes;
+  private final int[] blockPoints;
 
   private SourceFile(String path, String text) {
     this.path = path;
@@ -28,10 +32,12 @@ public final class SourceFile {
       }
     }
     this.lineStarts = Arrays.copyOf(starts, lines);
-    this.lineBytes = new int[lines];
-    for (int line = 1; line < lines; line++) {
-      lineBytes[line] =
-          lineBytes[line - 1] + utf8Length(text, lineStarts[line - 1], lineStarts[line]);
+    this.blockBytes = new int[text.length() / BLOCK + 1];
+    this.blockPoints = new int[blockBytes.length];
+    for (int block = 1; block < blockBytes.length; block++) {
+      int from = (block - 1) * BLOCK;
+      blockBytes[block] = blockBytes[block - 1] + utf8Length(text, from, from + BLOCK);
+      blockPoints[block] = blockPoints[block - 1] + points(text, from, from + BLOCK);
     }
   }
 
@@ -63,8 +69,8 @@ public final class SourceFile {
     int endLine = lineAt(end);
     return new Span(
         path,
-        byteAt(start, line),
-        byteAt(end, endLine),
+        byteAt(start),
+        byteAt(end),
         line + 1,
         columnAt(start, line),
         endLine + 1,
@@ -82,15 +88,36 @@ public final class SourceFile {
     return found >= 0 ? found : -found - 2;
   }
 
-  private int byteAt(int index, int line) {
-    return lineBytes[line] + utf8Length(text, lineStarts[line], index);
+  private int byteAt(int index) {
+    int block = index / BLOCK;
+    return blockBytes[block] + utf8Length(text, block * BLOCK, index);
   }
 
   private int columnAt(int index, int line) {
-    return text.codePointCount(lineStarts[line], index) + 1;
+    return pointsBefore(index) - pointsBefore(lineStarts[line]) + 1;
   }
 
+  private int pointsBefore(int index) {
+    int block = index / BLOCK;
+    return blockPoints[block] + points(text, block * BLOCK, index);
+  }
+
+  /** Bytes in UTF-8; each half of a surrogate pair counts two. */
   private static int utf8Length(String text, int from, int to) {
-    return text.substring(from, to).getBytes(StandardCharsets.UTF_8).length;
+    int bytes = 0;
+    for (int i = from; i < to; i++) {
+      char c = text.charAt(i);
+      bytes += c < 0x80 ? 1 : c < 0x800 || Character.isSurrogate(c) ? 2 : 3;
+    }
+    return bytes;
+  }
+
+  /** Code points; a surrogate pair counts once, at its first half. */
+  private static int points(String text, int from, int to) {
+    int points = 0;
+    for (int i = from; i < to; i++) {
+      points += Character.isLowSurrogate(text.charAt(i)) ? 0 : 1;
+    }
+    return points;
   }
 }

@@ -58,8 +58,10 @@ record Breach(DoseLimit row, Level level, Bounds.Passed passed, String value, Sp
     return level == Level.ERROR && ofAField();
   }
 
+  /** The tempo is a field as people write it, though each of its parts is one of the dose. */
   private boolean ofAField() {
-    return DoseField.ofKey(row.field().value()).isPresent();
+    String field = row.field().value();
+    return field.equals(DoseLimit.TEMPO) || DoseField.ofKey(field).isPresent();
   }
 
   private static List<Breach> all(List<DoseLimit> covering, Rung rung, Exercise exercise) {

@@ -126,6 +126,12 @@ final class PosePages {
             UNKNOWN,
             Example.in(ROW, "moving: [right arm, left arm]", "moving: [right arm, «left arms»]")),
         page(
+            "pose-moving-twice",
+            "A part stands twice in `moving`.",
+            "Most often the other side was meant, and its movement would not stand out.",
+            Example.in(
+                ROW, "moving: [right arm, left arm]", "moving: [left arm, «left arm»]")),
+        page(
             "pose-camera",
             "A camera without its two numbers, yaw and elevation.",
             "The drawing would be seen from nowhere.",
