@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.BasePosture;
 import goniograph.body.Body;
 import goniograph.finding.Finding;
+import goniograph.matter.FieldWords;
 import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Node;
@@ -24,6 +25,7 @@ import java.util.function.Consumer;
  * that the rest can be drawn while an author is still typing.
  */
 public final class PoseReader {
+  private static final FieldWords WORDS = new FieldWords(PoseReader.class, "fields.properties");
   private static final List<String> VIAS = List.of("via", "via 2", "via 3");
 
   private final Complaint complaint;
@@ -43,8 +45,12 @@ public final class PoseReader {
 
   /** One pose; empty where it has no id or no base posture. */
   public static Optional<PoseFile> read(Node node, Consumer<Finding> findings) {
-    return new Value("pose", Optional.of(node), findings)
-        .form("the pose file", form -> new PoseReader(findings).pose(form))
+    Consumer<Finding> told =
+        node instanceof Node.Fields fields
+            ? WORDS.explaining(fields, path -> true, findings)
+            : findings;
+    return new Value("pose", Optional.of(node), told)
+        .form("the pose file", form -> new PoseReader(told).pose(form))
         .flatMap(Located::value);
   }
 
