@@ -41,7 +41,8 @@ public final class FindingsHtml {
       add(parts, FindingsReport.counted(open.size(), level.word()), open);
     }
     add(parts, "Accepted", findings.stream().filter(Finding::accepted).toList());
-    return new FindingsPage.Group(entry.isEmpty() ? "library" : "entry-" + entry, title(entry), parts);
+    return new FindingsPage.Group(
+        entry.isEmpty() ? "library" : "entry-" + entry, title(entry), parts);
   }
 
   private void add(List<FindingsPage.Part> parts, String heading, List<Finding> findings) {

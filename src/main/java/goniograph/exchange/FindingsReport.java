@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -23,6 +25,8 @@ public record FindingsReport(LocalDate today, String library, int entries, List<
   /** Name of this program in reports. */
   public static final String TOOL = "goniograph";
 
+  private static final Pattern POSE = Pattern.compile("figures/([^/]+)\\.yaml");
+
   /** Heading of what concerns no entry alone. */
   static final String SHARED = "What all sheets share";
 
@@ -30,15 +34,23 @@ public record FindingsReport(LocalDate today, String library, int entries, List<
     findings = findings.stream().sorted(Finding.ORDER).toList();
   }
 
-  /** The findings by the id of their entry, in report order; those of no entry, under "", last. */
+  /**
+   * The findings by what they concern: the id of an entry or of a pose, in report order; those of
+   * neither, under "", last.
+   */
   public Map<String, List<Finding>> byEntry() {
     Map<String, List<Finding>> groups = new LinkedHashMap<>();
     findings.stream()
-        .sorted(Comparator.comparing(finding -> finding.entry().isEmpty()))
+        .sorted(Comparator.comparing(finding -> concerned(finding).isEmpty()))
         .forEach(
             finding ->
-                groups.computeIfAbsent(finding.entry(), id -> new ArrayList<>()).add(finding));
+                groups.computeIfAbsent(concerned(finding), id -> new ArrayList<>()).add(finding));
     return groups;
+  }
+
+  private static String concerned(Finding finding) {
+    Matcher pose = POSE.matcher(finding.at().file());
+    return finding.entry().isEmpty() && pose.matches() ? pose.group(1) : finding.entry();
   }
 
   /** How much was found, where and for which day, in one sentence. */
@@ -47,7 +59,11 @@ public record FindingsReport(LocalDate today, String library, int entries, List<
         Arrays.stream(Level.values())
             .map(level -> counted(count(level), level.word()))
             .collect(Collectors.joining(", "));
-    return counts + " in " + (entries == 1 ? "1 entry" : entries + " entries") + " as of " + today
+    return counts
+        + " in "
+        + (entries == 1 ? "1 entry" : entries + " entries")
+        + " as of "
+        + today
         + ".";
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Findings as text for people, by entry under its heading: one block each, its first line {@code level file:line:column rule},
- * and a last line that counts them and names today.
+ * Findings as text for people, by entry under its heading: one block each, its first line {@code
+ * level file:line:column rule}, and a last line that counts them and names today.
  */
 public final class FindingsText {
   private FindingsText() {}

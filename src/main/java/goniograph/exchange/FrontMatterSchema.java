@@ -25,8 +25,7 @@ public final class FrontMatterSchema {
     root.put("title", "Front matter of a Goniograph entry");
     root.put("type", "object");
     root.putArray("required").add("kind");
-    ArrayNode kinds =
-        root.putObject("properties").putObject("kind").putArray("enum");
+    ArrayNode kinds = root.putObject("properties").putObject("kind").putArray("enum");
     ArrayNode byKind = root.putArray("allOf");
     ObjectNode shapes = root.putObject("$defs");
     for (Kind kind : Kind.values()) {
@@ -93,15 +92,13 @@ public final class FrontMatterSchema {
     if (field.shape() instanceof Shape.Fields inner) {
       inner
           .fields()
-          .forEach(
-              leaf -> field(properties, field.key() + "." + leaf.key(), leaf.shape(), path));
+          .forEach(leaf -> field(properties, field.key() + "." + leaf.key(), leaf.shape(), path));
       inner
           .others()
           .ifPresent(
               shape ->
                   put(
-                      node.withObject("/patternProperties")
-                          .putObject("^" + field.key() + "\\."),
+                      node.withObject("/patternProperties").putObject("^" + field.key() + "\\."),
                       shape,
                       ""));
     }

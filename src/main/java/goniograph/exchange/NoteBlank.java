@@ -17,12 +17,12 @@ import java.util.stream.Collectors;
 /**
  * Puts a sorted note into the blank of an exercise and types no number: each becomes a question
  * beside the empty field it probably belongs to, and its place in the text becomes the slot, or
- * {@code {?}} where the slot is not certain, which the check refuses until somebody decides.
+ * {@code {number}} where the slot is not certain, which the check refuses until somebody decides.
  */
 public final class NoteBlank {
   private static final Pattern KEY = Pattern.compile("^( *)([a-z_]+):$");
   private static final String FENCE = "---";
-  private static final String OPEN = "{?}";
+  private static final String OPEN = "{number}";
 
   private final NoteNumbers numbers = new NoteNumbers();
   private final Map<String, Set<String>> values = new TreeMap<>();
@@ -48,9 +48,7 @@ public final class NoteBlank {
 
   private void ask(String line) {
     for (Number number : numbers.in(line)) {
-      values
-          .computeIfAbsent(number.field(), field -> new LinkedHashSet<>())
-          .add(number.value());
+      values.computeIfAbsent(number.field(), field -> new LinkedHashSet<>()).add(number.value());
       questions
           .computeIfAbsent(number.field(), field -> new LinkedHashSet<>())
           .add("the note says \"" + number.said() + "\": " + number.asked() + "?");
@@ -83,7 +81,10 @@ public final class NoteBlank {
     left(out, "Of the note, about how much and how often", note.lines(Part.DOSE));
     left(out, "Of the note, not sorted", note.lines(Part.OTHER));
     List<String> titles = note.lines(Part.TITLE);
-    left(out, "Of the note, another title", titles.subList(Math.min(1, titles.size()), titles.size()));
+    left(
+        out,
+        "Of the note, another title",
+        titles.subList(Math.min(1, titles.size()), titles.size()));
     return out;
   }
 
@@ -97,7 +98,10 @@ public final class NoteBlank {
   /** A heading of the text, and what the note has for it. */
   private List<String> section(String line) {
     if (line.strip().equals("#")) {
-      return note.lines(Part.TITLE).stream().limit(1).map(title -> "# " + slotted(title)).findFirst()
+      return note.lines(Part.TITLE).stream()
+          .limit(1)
+          .map(title -> "# " + slotted(title))
+          .findFirst()
           .map(List::of)
           .orElse(List.of(line));
     }
@@ -125,7 +129,8 @@ public final class NoteBlank {
 
   /** A line of the note as text of an entry: without numbers, and without marks of its own. */
   private String slotted(String line) {
-    String text = line.replaceAll("[*_`]", "").replaceAll("[{\\[<]", "(").replaceAll("[}\\]>]", ")");
+    String text =
+        line.replaceAll("[*_`]", "").replaceAll("[{\\[<]", "(").replaceAll("[}\\]>]", ")");
     StringBuilder out = new StringBuilder();
     int done = 0;
     for (Number number : numbers.in(text)) {

@@ -31,7 +31,13 @@ final class NoteNumbers {
    * @param slot the slot that says the same; empty where that is not certain
    */
   record Number(
-      int from, int to, String said, String value, String field, String asked, Optional<String> slot) {}
+      int from,
+      int to,
+      String said,
+      String value,
+      String field,
+      String asked,
+      Optional<String> slot) {}
 
   private record Guess(int to, String field, String asked, Optional<String> slot) {}
 
@@ -65,8 +71,9 @@ final class NoteNumbers {
   }
 
   private static Number unknown(int from, int to, String text) {
-    boolean score = text.substring(to).matches("(?s)\\s*(out of|of|/)\\s*(10|ten).*")
-        || text.substring(0, from).matches("(?s).*(out of|of|/)\\s*");
+    boolean score =
+        text.substring(to).matches("(?s)\\s*(out of|of|/)\\s*(10|ten).*")
+            || text.substring(0, from).matches("(?s).*(out of|of|/)\\s*");
     return new Number(
         from,
         to,

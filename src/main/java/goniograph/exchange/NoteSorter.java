@@ -27,6 +27,7 @@ public final class NoteSorter {
       Pattern.compile("^(?:[-*•–]|\\(?[0-9]{1,2}[.)]|[Ss]tep [0-9]{1,2}[:.)])\\s+");
   private static final Pattern LABEL = Pattern.compile("^([^:.!?]{1,40}):\\s*(.*)$");
   private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?])\\s+");
+  private static final Pattern BROKEN = Pattern.compile("[^.!?:]$");
   private static final int TITLE_WORDS = 9;
   private static final List<Part> BY_CUE =
       List.of(Part.CARE, Part.EASIER, Part.HARDER, Part.FEEL, Part.LANDMARK, Part.WHY, Part.DO);
@@ -40,8 +41,23 @@ public final class NoteSorter {
   /** The note, sorted. */
   public static Note sort(String text) {
     NoteSorter sorter = new NoteSorter();
-    text.lines().map(String::strip).filter(line -> !line.isEmpty()).forEach(sorter::line);
+    unwrapped(text).stream().filter(line -> !line.isEmpty()).forEach(sorter::line);
     return new Note(sorter.parts);
+  }
+
+  /** The lines, those joined that were broken in the middle of a sentence. */
+  private static List<String> unwrapped(String text) {
+    List<String> lines = new ArrayList<>();
+    for (String line : text.lines().map(String::strip).toList()) {
+      String before = lines.isEmpty() ? "" : lines.get(lines.size() - 1);
+      boolean goesOn = BROKEN.matcher(before).find() && !MARKER.matcher(line).find();
+      if (goesOn && line.matches("[a-z0-9].*")) {
+        lines.set(lines.size() - 1, before + " " + line);
+      } else {
+        lines.add(line);
+      }
+    }
+    return lines;
   }
 
   private void line(String line) {
@@ -72,7 +88,8 @@ public final class NoteSorter {
     } else if (listed || under.filter(part -> part != Part.DO).isPresent()) {
       put(under.orElse(Part.OTHER), words);
     } else {
-      SENTENCE.splitAsStream(words)
+      SENTENCE
+          .splitAsStream(words)
           .forEach(one -> put(under.or(() -> cue(one)).orElse(Part.OTHER), one));
     }
   }

@@ -123,9 +123,7 @@ record Crop(Scene scene, Projection paper) {
   private Envelope end(Stage stage, Kind kind, Side side, Vec from, Vec to) {
     Envelope end =
         stage.bounds(
-            part ->
-                part.id().kind() == Kind.PROP
-                    || part.id().kind() == kind && of(part, side));
+            part -> part.id().kind() == Kind.PROP || part.id().kind() == kind && of(part, side));
     end.expandToInclude(paper.at(from.towards(to, .67)));
     return end;
   }

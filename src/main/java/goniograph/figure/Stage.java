@@ -26,7 +26,9 @@ record Stage(List<Part> parts) {
     DepthOrder order = new DepthOrder(paper, step.key().skeleton(), carries(scene));
     List<Part> simple =
         parts.of(step.key(), step.marked()).stream()
-            .filter(part -> Crop.shows(scene.focus(), part)).map(p -> p.simplified(FINE)).toList();
+            .filter(part -> Crop.shows(scene.focus(), part))
+            .map(p -> p.simplified(FINE))
+            .toList();
     return new Stage(order.sorted(simple));
   }
 

@@ -38,9 +38,7 @@ final class LadderReader {
   LocatedLadder read(Form form) {
     Optional<Located<Integer>> start =
         form.required("start", "1").as(Spellings.integer(1, MOST_STEPS));
-    List<LocatedStep> steps =
-        form.required("steps", "[ { n: 1, hold: 10 s } ]")
-            .list(this::step);
+    List<LocatedStep> steps = form.required("steps", "[ { n: 1, hold: 10 s } ]").list(this::step);
     inOrder(steps);
     start.ifPresent(given -> exists(given, steps));
     Map<Criterion.Use, Map<Criterion, Span>> places = new EnumMap<>(Criterion.Use.class);

@@ -86,8 +86,7 @@ final class PrecautionReader {
     spellings.put(Limit.LADDER_MAX, counts(new Counts(1, 20)));
     spellings.put(Limit.SUPPORT_NEED, support());
     spellings.put(
-        Limit.FEET,
-        Spellings.oneOf(Feet.class).map(feet -> new Within.Word(Spellings.word(feet))));
+        Limit.FEET, Spellings.oneOf(Feet.class).map(feet -> new Within.Word(Spellings.word(feet))));
     return spellings;
   }
 

@@ -18,9 +18,7 @@ final class ProgrammeReader {
       ((Spelling<Programme.Weeks>) ProgrammeReader::weeks)
           .shaped(
               new Shape.AnyOf(
-                  List.of(
-                      new Shape.Whole(1, 99),
-                      new Shape.Text("[1-9][0-9]?\\.\\.[1-9][0-9]?"))));
+                  List.of(new Shape.Whole(1, 99), new Shape.Text("[1-9][0-9]?\\.\\.[1-9][0-9]?"))));
 
   private ProgrammeReader() {}
 

@@ -11,8 +11,7 @@ import java.util.function.Consumer;
 
 /** Holds the sections of a text against those its kind knows. */
 record SectionChecks(Kind kind, Consumer<Finding> findings) {
-  private static final String PLACE =
-      "The sheet has a place for it that the patient looks for.";
+  private static final String PLACE = "The sheet has a place for it that the patient looks for.";
 
   /** Unknown sections, in any language. */
   void known(Body body) {

@@ -11,9 +11,9 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Notes what a reader asks for in place of reading a file: run a reader on {@link
- * Form#describing}, and {@link #shape} is what that reader takes. So a schema cannot say another
- * thing than the reader.
+ * Notes what a reader asks for in place of reading a file: run a reader on {@link Form#describing},
+ * and {@link #shape} is what that reader takes. So a schema cannot say another thing than the
+ * reader.
  */
 public final class Outline {
   private final Set<Shape> scalars = new LinkedHashSet<>();
@@ -31,7 +31,8 @@ public final class Outline {
       shapes.add(new Shape.Items(items.shape()));
     }
     if (map) {
-      shapes.add(new Shape.Fields(fields(), Optional.ofNullable(others).map(Outline::shape), dotted));
+      shapes.add(
+          new Shape.Fields(fields(), Optional.ofNullable(others).map(Outline::shape), dotted));
     }
     return shapes.isEmpty()
         ? Shape.TEXT
@@ -40,7 +41,10 @@ public final class Outline {
 
   private List<Shape.Field> fields() {
     return keys.entrySet().stream()
-        .map(key -> new Shape.Field(key.getKey(), key.getValue().shape(), required.contains(key.getKey())))
+        .map(
+            key ->
+                new Shape.Field(
+                    key.getKey(), key.getValue().shape(), required.contains(key.getKey())))
         .toList();
   }
 

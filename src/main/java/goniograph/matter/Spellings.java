@@ -36,14 +36,12 @@ public final class Spellings {
   /** A day of the calendar, as in ISO 8601. */
   public static final Spelling<LocalDate> DAY = shaped(new Shape.Day(), Spellings::date);
 
-
   /** A whole number from {@code min} to {@code max}, both allowed. */
   public static Spelling<Integer> integer(int min, int max) {
     return shaped(new Shape.Whole(min, max), (raw, refusal) -> integer(raw, min, max, refusal));
   }
 
-  private static Optional<Integer> integer(
-      String raw, int min, int max, Spelling.Refusal refusal) {
+  private static Optional<Integer> integer(String raw, int min, int max, Spelling.Refusal refusal) {
     if (!INTEGER.matcher(raw).matches()) {
       refusal.because(
           "field-integer",

@@ -113,7 +113,7 @@ class FrontMatterSchemaTest {
           yes for true               | override: false           | override: no
           no date                    | review_due: 2027-05-31    | review_due: May 2027
           a text for a map           | support: { need: none-needed } | support: counter
-          an evidence without source | , ref: who-2020           | , 
+          an evidence without source | , ref: who-2020           | ,
           no movement                | knee: flexion -5..110 deg | knee: -5..110 deg
           free text                  | act: stand-up             | act: Stand up slowly
           """)
@@ -127,7 +127,8 @@ class FrontMatterSchemaTest {
 
   @Test
   void aPointInAKeySaysTheSame() {
-    String dotted = chairRise().replace("seat_height: 42 cm", "seat_height: 42 cm, load.mass: 2 kg");
+    String dotted =
+        chairRise().replace("seat_height: 42 cm", "seat_height: 42 cm, load.mass: 2 kg");
     assertEquals(List.of(), faults(dotted));
     assertFalse(faults(dotted.replace("load.mass", "load.weight")).isEmpty());
   }
