@@ -33,7 +33,7 @@ record Blanks(Common common) {
   /**
    * Makes all files or none.
    *
-   * @param blanks name of the blank by the path it is put at
+   * @param blanks text of the blank by the path it is put at
    */
   void make(String id, Map<String, String> blanks) {
     Files files = common.files();
@@ -44,7 +44,7 @@ record Blanks(Common common) {
             path + " is there already and is left as it is. Choose another name, or move it away.");
       }
     }
-    blanks.forEach((path, blank) -> files.write(path, filled(blank, id)));
+    blanks.forEach((path, blank) -> files.write(path, blank.getBytes(StandardCharsets.UTF_8)));
     blanks.keySet().forEach(path -> common.out().println("Made " + path));
     common
         .out()
@@ -66,8 +66,9 @@ record Blanks(Common common) {
     }
   }
 
-  private static byte[] filled(String blank, String id) {
-    return text(blank).replaceAll("\\bID\\b", id).getBytes(StandardCharsets.UTF_8);
+  /** The text of a blank for the entry with this id. */
+  static String blank(String name, String id) {
+    return text(name).replaceAll("\\bID\\b", id);
   }
 
   private static String text(String blank) {

@@ -4,12 +4,14 @@ import goniograph.build.Examined;
 import goniograph.check.Checked;
 import goniograph.check.Checker;
 import goniograph.check.rules.RuleBook;
+import goniograph.exchange.FindingsHtml;
 import goniograph.exchange.FindingsJson;
 import goniograph.exchange.FindingsReport;
 import goniograph.exchange.FindingsSarif;
 import goniograph.exchange.FindingsText;
 import goniograph.finding.Finding;
 import goniograph.finding.Nearest;
+import goniograph.library.Entry;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -27,7 +29,8 @@ final class CheckCommand implements Callable<Integer> {
   enum Format {
     text,
     json,
-    sarif
+    sarif,
+    html
   }
 
   @Mixin private final Common common;
@@ -75,7 +78,8 @@ final class CheckCommand implements Callable<Integer> {
         .out()
         .print(
             written(
-                new FindingsReport(common.today(), common.library(), looked(checked), findings)));
+                new FindingsReport(common.today(), common.library(), looked(checked), findings),
+                examined.library().entries()));
     return findings.stream().anyMatch(failOn::reached) ? Exit.FINDINGS : Exit.CLEAN;
   }
 
@@ -87,10 +91,11 @@ final class CheckCommand implements Callable<Integer> {
     return entries.isEmpty() ? checked.ids().size() : (int) entries.stream().distinct().count();
   }
 
-  private String written(FindingsReport report) {
+  private String written(FindingsReport report, List<Entry> all) {
     return switch (format) {
       case text -> FindingsText.of(report);
       case json -> FindingsJson.of(report);
+      case html -> FindingsHtml.of(report, all);
       case sarif -> FindingsSarif.of(report, RuleBook.rules());
     };
   }

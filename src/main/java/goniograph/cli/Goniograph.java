@@ -58,6 +58,7 @@ public final class Goniograph {
         .addSubcommand(new BuildCommand(world))
         .addSubcommand(new FigureCommand(world))
         .addSubcommand(new ExplainCommand(world))
+        .addSubcommand(new SchemaCommand(world))
         .addSubcommand(
             new CommandLine(new NewCommand())
                 .addSubcommand(new NewExercise(world))

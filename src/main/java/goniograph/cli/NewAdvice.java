@@ -22,7 +22,8 @@ final class NewAdvice implements Callable<Integer> {
   @Override
   public Integer call() {
     String id = Blanks.id(name);
-    new Blanks(common).make(id, Map.of(Blanks.entry(Kind.ADVICE, id), "advice.md"));
+    new Blanks(common)
+        .make(id, Map.of(Blanks.entry(Kind.ADVICE, id), Blanks.blank("advice.md", id)));
     return Exit.CLEAN;
   }
 }

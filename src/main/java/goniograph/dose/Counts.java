@@ -17,6 +17,9 @@ public record Counts(int least, int most) {
   /** A score from 0 to 10, of pain or effort. */
   public static final Counts SCORE = new Counts(0, 10);
 
+  /** How a range of counts is spelt, as a regular expression; one count alone is a number. */
+  public static final String RANGE_PATTERN = Spelled.counts();
+
   /** Reads one count, exactly as typed. */
   public Parsed<Integer> read(String raw) {
     if (Spelled.of(raw).filter(Spelled::range).isPresent()) {

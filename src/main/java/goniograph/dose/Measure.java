@@ -37,6 +37,16 @@ public enum Measure {
     return this == ANGLE;
   }
 
+  /** The spelling of one quantity as a regular expression of ECMA-262 and Java. */
+  public String pattern() {
+    return Spelled.quantity(this);
+  }
+
+  /** The spelling of a quantity or a range, as a regular expression. */
+  public String rangePattern() {
+    return Spelled.quantities(this);
+  }
+
   /** Reads one quantity, exactly as typed. */
   public Parsed<Quantity> read(String raw) {
     return new QuantityReader(this).one(raw);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -18,8 +19,33 @@ import org.jspecify.annotations.Nullable;
  */
 record Spelled(Optional<BigDecimal> low, boolean range, Optional<BigDecimal> high, String unit) {
   private static final String NUMBER = "(-?(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?)";
+  private static final String COUNT = "(0|[1-9][0-9]*)";
   private static final Pattern SHAPE =
       Pattern.compile(NUMBER + "?(\\.\\.(?:" + NUMBER + ")?)?(?: ([A-Za-z]+|%))?");
+
+  /** One number of a measure with its unit, as a regular expression. */
+  static String quantity(Measure measure) {
+    return number(measure) + unit(measure);
+  }
+
+  /** One number of a measure or a range, open ends allowed, with its unit. */
+  static String quantities(Measure measure) {
+    String number = number(measure);
+    return "(" + number + "(\\.\\.(" + number + ")?)?|\\.\\." + number + ")" + unit(measure);
+  }
+
+  /** A range of counts, open ends allowed; a count alone is no text. */
+  static String counts() {
+    return "(" + COUNT + "\\.\\.(" + COUNT + ")?|\\.\\." + COUNT + ")";
+  }
+
+  private static String number(Measure measure) {
+    return (measure.signed() ? "-?" : "") + "(0|[1-9][0-9]{0,5})(\\.[0-9]{1,3})?";
+  }
+
+  private static String unit(Measure measure) {
+    return measure.units().stream().map(Unit::code).collect(Collectors.joining("|", " (", ")"));
+  }
 
   /** The parts, or nothing if the text is not of this shape. */
   static Optional<Spelled> of(String raw) {

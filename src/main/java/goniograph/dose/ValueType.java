@@ -90,7 +90,8 @@ public sealed interface ValueType {
 
   /** An id: lower case letters and digits, joined by hyphens. */
   record Id(String example) implements ValueType {
-    private static final Pattern SHAPE = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+    /** The spelling as a regular expression. */
+    public static final Pattern SHAPE = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
 
     @Override
     public Parsed<DoseValue> read(String raw) {

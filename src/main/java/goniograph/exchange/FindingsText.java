@@ -1,23 +1,32 @@
 package goniograph.exchange;
 
 import goniograph.finding.Finding;
-import goniograph.finding.Level;
 import goniograph.source.Span;
-import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Findings as text for people: one block each, its first line {@code level file:line:column rule},
- * and a last line that counts them and names today.
+ * Findings as text for people, by entry under its heading: one block each, its first line {@code
+ * level file:line:column rule}, and a last line that counts them and names today.
  */
 public final class FindingsText {
   private FindingsText() {}
 
   /** The whole report; every line ends with a line feed. */
   public static String of(FindingsReport report) {
-    return report.findings().stream().map(FindingsText::of).collect(Collectors.joining())
-        + summary(report)
+    return report.byEntry().entrySet().stream()
+            .map(group -> of(group.getKey(), group.getValue()))
+            .collect(Collectors.joining())
+        + report.summary()
         + "\n";
+  }
+
+  private static String of(String entry, List<Finding> findings) {
+    String heading = entry.isEmpty() ? FindingsReport.SHARED : entry;
+    return "== "
+        + heading
+        + " ==\n\n"
+        + findings.stream().map(FindingsText::of).collect(Collectors.joining());
   }
 
   /** One finding, with an empty line behind it. */
@@ -42,18 +51,5 @@ public final class FindingsText {
 
   private static String line(String label, String text) {
     return text.isEmpty() ? "" : "  " + label + text.strip() + "\n";
-  }
-
-  private static String summary(FindingsReport report) {
-    String counts =
-        Arrays.stream(Level.values())
-            .map(level -> counted(report.count(level), level.word()))
-            .collect(Collectors.joining(", "));
-    String entries = report.entries() == 1 ? "1 entry" : report.entries() + " entries";
-    return counts + " in " + entries + " as of " + report.today() + ".";
-  }
-
-  private static String counted(long count, String word) {
-    return count + " " + word + (count == 1 ? "" : "s");
   }
 }

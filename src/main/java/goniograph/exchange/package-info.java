@@ -1,6 +1,8 @@
 /**
- * Floor 10: what others read: findings as text for people and as JSON for programs. Every form is
- * made from values alone, the same values give the same bytes, and nothing here opens a file.
+ * Floor 10: what others read: findings as text and as a page for people, as JSON and SARIF for
+ * programs, front matter as JSON Schema; and what others wrote: notes, sorted into blanks. Every
+ * form is made from values alone, the same values give the same bytes, and nothing here opens a
+ * file.
  */
 @NullMarked
 package goniograph.exchange;

@@ -2,13 +2,16 @@ package goniograph.library;
 
 import goniograph.dose.Dose;
 import goniograph.dose.DoseField;
+import goniograph.dose.DoseValue;
 import goniograph.finding.Finding;
 import goniograph.finding.Nearest;
 import goniograph.matter.Node;
+import goniograph.matter.Spelling;
 import goniograph.matter.Value;
 import goniograph.source.Span;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,12 +20,21 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads the fields of a dose from leaves with dotted keys. */
 final class DoseReader {
-  static final List<String> KEYS = Arrays.stream(DoseField.values()).map(DoseField::key).toList();
+  static final Map<String, Spelling<DoseValue>> SPELLINGS = spellings();
+  static final List<String> KEYS = List.copyOf(SPELLINGS.keySet());
 
   private final Consumer<Finding> findings;
 
   DoseReader(Consumer<Finding> findings) {
     this.findings = findings;
+  }
+
+  private static Map<String, Spelling<DoseValue>> spellings() {
+    Map<String, Spelling<DoseValue>> spellings = new LinkedHashMap<>();
+    for (DoseField field : DoseField.values()) {
+      spellings.put(field.key(), DoseSpellings.of(field.type()));
+    }
+    return spellings;
   }
 
   /** The dose of leaves that are all dose fields. */
@@ -31,7 +43,7 @@ final class DoseReader {
     Map<DoseField, Span> places = new EnumMap<>(DoseField.class);
     for (Node.Field leaf : leaves) {
       Optional<DoseField> field = DoseField.ofKey(leaf.key());
-      var value = field.flatMap(known -> value(leaf).as(DoseSpellings.of(known.type())));
+      var value = field.flatMap(known -> value(leaf).as(SPELLINGS.get(known.key())));
       if (field.isPresent() && value.isPresent() && fresh(leaf, places.get(field.get()))) {
         dose = dose.with(field.get(), value.get().value());
         places.put(field.get(), value.get().at());

@@ -10,7 +10,9 @@ import goniograph.dose.Range;
 import goniograph.dose.ValueType;
 import goniograph.finding.MendGrade;
 import goniograph.finding.Nearest;
+import goniograph.matter.Shape;
 import goniograph.matter.Spelling;
+import java.util.List;
 import java.util.function.Function;
 
 /** The spellings of the dose room, as fields are read with them. */
@@ -18,22 +20,47 @@ final class DoseSpellings {
   private DoseSpellings() {}
 
   static Spelling<DoseValue> of(ValueType type) {
-    return by(type::read);
+    return by(shape(type), type::read);
   }
 
   static Spelling<Quantity> amount(Measure measure) {
-    return by(measure::read);
+    return by(new Shape.Text(measure.pattern()), measure::read);
   }
 
   static Spelling<Range<Quantity>> amounts(Measure measure) {
-    return by(measure::readRange);
+    return by(new Shape.Text(measure.rangePattern()), measure::readRange);
   }
 
   static Spelling<Range<Integer>> counts(Counts counts) {
-    return by(counts::readRange);
+    return by(range(counts), counts::readRange);
   }
 
-  private static <T> Spelling<T> by(Function<String, Parsed<T>> reader) {
+  private static Shape shape(ValueType type) {
+    if (type instanceof ValueType.ACount count) {
+      return new Shape.Whole(count.counts().least(), count.counts().most());
+    } else if (type instanceof ValueType.AnAmount amount) {
+      return new Shape.Text(amount.measure().pattern());
+    } else if (type instanceof ValueType.OneOf words) {
+      return new Shape.Words(words.words());
+    } else if (type instanceof ValueType.Scores) {
+      return range(Counts.SCORE);
+    }
+    return type instanceof ValueType.Flag
+        ? new Shape.Truth()
+        : new Shape.Text(ValueType.Id.SHAPE.pattern());
+  }
+
+  private static Shape range(Counts counts) {
+    return new Shape.AnyOf(
+        List.of(
+            new Shape.Whole(counts.least(), counts.most()), new Shape.Text(Counts.RANGE_PATTERN)));
+  }
+
+  private static <T> Spelling<T> by(Shape shape, Function<String, Parsed<T>> reader) {
+    return reading(reader).shaped(shape);
+  }
+
+  private static <T> Spelling<T> reading(Function<String, Parsed<T>> reader) {
     return (raw, refusal) -> {
       Parsed<T> parsed = reader.apply(raw);
       parsed

@@ -1,13 +1,9 @@
 package goniograph.library;
 
-import goniograph.dose.DoseField;
 import goniograph.finding.Finding;
-import goniograph.matter.Dotted;
 import goniograph.matter.EntryFile;
 import goniograph.matter.Form;
-import goniograph.matter.Located;
 import goniograph.matter.Node;
-import goniograph.matter.Spellings;
 import goniograph.matter.Value;
 import goniograph.matter.Yaml;
 import goniograph.matter.YamlReader;
@@ -91,60 +87,14 @@ final class EntryReader {
 
   private Optional<Entry> entry(
       Node.Fields fields, EntryFile file, SortedMap<String, Version> versions) {
-    Form form = new Form(fields, "the entry", findings);
-    form.required("schema", kind.schema()).as(Spellings.oneOf(List.of(kind.schema())));
-    form.required("kind", kind.word()).as(Spellings.oneOf(List.of(kind.word())));
-    Located<String> name =
-        form.required("id", id)
-            .as(Spellings.ID_WORD)
-            .orElse(new Located<>(id, Span.of(file.file().path())));
-    sameAsFolder(name);
-    CommonReader shared = CommonReader.read(form);
-    Common common =
-        new Common(
-            new Located<>(id, name.at()),
-            file.file(),
-            fields,
-            versions,
-            shared.statements(),
-            shared.evidence(),
-            shared.reviewDue(),
-            register());
-    Optional<Entry> entry = entry(form, common);
+    Consumer<Finding> told = FieldGuide.of(kind).explaining(fields, findings);
+    Form form = new Form(fields, "the entry", told);
+    FrontMatterReader.Folder place =
+        new FrontMatterReader.Folder(id, file.file(), fields, versions, register());
+    Optional<Entry> entry = new FrontMatterReader(kind, told).read(form, place);
     form.finish();
     new SectionChecks(kind, findings).complete(file.body(), form.optional("ladder").present());
     return entry;
-  }
-
-  private Optional<Entry> entry(Form form, Common common) {
-    return switch (kind) {
-      case EXERCISE -> new ExerciseReader(findings).read(form, common).map(Entry.class::cast);
-      case ADVICE -> Optional.of(new Advice(common, pain(form)));
-      case PROGRAMME -> Optional.of(ProgrammeReader.read(form, common));
-    };
-  }
-
-  private LocatedDose pain(Form form) {
-    List<Node.Field> leaves =
-        form.optional("pain").fields().map(Dotted::leaves).orElse(List.of()).stream()
-            .map(leaf -> new Node.Field("pain." + leaf.key(), leaf.keyAt(), leaf.value()))
-            .toList();
-    DoseReader reader = new DoseReader(findings);
-    reader.unknown(leaves, "`pain`");
-    return reader.dose(
-        leaves.stream().filter(leaf -> DoseField.ofKey(leaf.key()).isPresent()).toList());
-  }
-
-  private void sameAsFolder(Located<String> name) {
-    if (!name.value().equals(id)) {
-      findings.accept(
-          Finding.error(
-              "entry-folder",
-              name.at(),
-              "The id `" + name.value() + "` is not the name of its folder, `" + id + "`.",
-              "One thing with two names is looked up under the wrong one.",
-              "Write `id: " + id + "`, or rename the folder."));
-    }
   }
 
   private SortedMap<String, Version> versions() {

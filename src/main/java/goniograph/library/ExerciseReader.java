@@ -11,10 +11,10 @@ import goniograph.library.Vocabulary.LiesOn;
 import goniograph.library.Vocabulary.Position;
 import goniograph.library.Vocabulary.Region;
 import goniograph.library.Vocabulary.Type;
-import goniograph.matter.Dotted;
 import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Node;
+import goniograph.matter.Shape;
 import goniograph.matter.Spelling;
 import goniograph.matter.Spellings;
 import goniograph.matter.Value;
@@ -100,7 +100,7 @@ final class ExerciseReader {
   }
 
   private LocatedDose dose(Value value) {
-    List<Node.Field> leaves = value.fields().map(Dotted::leaves).orElse(List.of());
+    List<Node.Field> leaves = value.leaves(DoseReader.SPELLINGS);
     DoseReader reader = new DoseReader(findings);
     reader.unknown(leaves, "`dose`");
     return reader.dose(leaves);
@@ -168,10 +168,13 @@ final class ExerciseReader {
   }
 
   private static Stream<RangeLimit> limits(Form.Entry entry) {
-    boolean several = entry.value().node().filter(Node.Items.class::isInstance).isPresent();
-    List<Located<Movement>> movements =
-        several ? entry.value().list(MOVEMENT) : entry.value().as(MOVEMENT).stream().toList();
-    return movements.stream()
+    return entry
+        .value()
+        .<List<Located<Movement>>>either(
+            Node.Items.class,
+            several -> several.list(MOVEMENT),
+            one -> one.as(MOVEMENT).stream().toList())
+        .stream()
         .map(
             read -> new RangeLimit(entry.key(), read.value().words(), read.map(Movement::degrees)));
   }
@@ -179,26 +182,33 @@ final class ExerciseReader {
   private record Movement(String words, Range<Quantity> degrees) {}
 
   private static final Spelling<Movement> MOVEMENT =
-      (raw, refusal) -> {
-        Matcher parts = LIMIT.matcher(raw);
-        if (!parts.matches()) {
-          refusal.because(
-              "field-word",
-              "`" + raw + "` is not a movement with its limits.",
-              "Write for instance `" + LIMIT_EXAMPLE + "`.");
-          return Optional.empty();
-        }
-        return DoseSpellings.amounts(Measure.ANGLE)
-            .read(parts.group(2), refusal)
-            .map(degrees -> new Movement(parts.group(1), degrees));
-      };
+      ((Spelling<Movement>) ExerciseReader::movement)
+          .shaped(new Shape.Text("[a-z]+( [a-z]+)* " + Measure.ANGLE.rangePattern()));
 
-  private Optional<Located<Audience>> audience(Value value) {
-    if (value.node().filter(Node.Fields.class::isInstance).isEmpty()) {
-      return value
-          .as(Spellings.oneOf(AgeGroup.class))
-          .map(read -> read.map(group -> new Audience(group, Optional.empty())));
+  private static Optional<Movement> movement(String raw, Spelling.Refusal refusal) {
+    Matcher parts = LIMIT.matcher(raw);
+    if (!parts.matches()) {
+      refusal.because(
+          "field-word",
+          "`" + raw + "` is not a movement with its limits.",
+          "Write for instance `" + LIMIT_EXAMPLE + "`.");
+      return Optional.empty();
     }
+    return DoseSpellings.amounts(Measure.ANGLE)
+        .read(parts.group(2), refusal)
+        .map(degrees -> new Movement(parts.group(1), degrees));
+  }
+
+  private static Optional<Located<Audience>> audience(Value value) {
+    return value.either(
+        Node.Fields.class,
+        ExerciseReader::child,
+        word ->
+            word.as(Spellings.oneOf(AgeGroup.class))
+                .map(read -> read.map(group -> new Audience(group, Optional.empty()))));
+  }
+
+  private static Optional<Located<Audience>> child(Value value) {
     return value
         .form("audience", form -> form.required("child", "9").as(Spellings.integer(0, 17)))
         .flatMap(

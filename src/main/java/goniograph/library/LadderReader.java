@@ -9,16 +9,14 @@ import goniograph.dose.Ladder;
 import goniograph.dose.Measure;
 import goniograph.dose.Step;
 import goniograph.finding.Finding;
-import goniograph.finding.Nearest;
 import goniograph.library.LocatedLadder.LocatedStep;
 import goniograph.matter.Dotted;
 import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Node;
 import goniograph.matter.Spellings;
+import goniograph.matter.Value;
 import goniograph.source.Span;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -40,9 +38,7 @@ final class LadderReader {
   LocatedLadder read(Form form) {
     Optional<Located<Integer>> start =
         form.required("start", "1").as(Spellings.integer(1, MOST_STEPS));
-    List<LocatedStep> steps =
-        form.required("steps", "[ { n: 1, hold: 10 s } ]")
-            .list(value -> value.fields().flatMap(this::step));
+    List<LocatedStep> steps = form.required("steps", "[ { n: 1, hold: 10 s } ]").list(this::step);
     inOrder(steps);
     start.ifPresent(given -> exists(given, steps));
     Map<Criterion.Use, Map<Criterion, Span>> places = new EnumMap<>(Criterion.Use.class);
@@ -64,12 +60,17 @@ final class LadderReader {
     return form.optional("who_decides").as(Spellings.oneOf(Decider.class)).map(Located::value);
   }
 
-  private Optional<LocatedStep> step(Node.Fields fields) {
-    List<Node.Field> leaves = Dotted.leaves(fields);
+  private Optional<LocatedStep> step(Value value) {
+    List<Node.Field> leaves = value.leaves(DoseReader.SPELLINGS);
     List<Node.Field> others =
         leaves.stream().filter(leaf -> DoseField.ofKey(leaf.key()).isEmpty()).toList();
     LocatedDose changes = doses.dose(leaves);
-    Form form = new Form(Dotted.nested(others, fields.at()), "a ladder step", findings);
+    return value
+        .changed("a ladder step", fields -> Dotted.nested(others, fields.at()))
+        .flatMap(form -> step(form, changes));
+  }
+
+  private static Optional<LocatedStep> step(Form form, LocatedDose changes) {
     form.alsoKnown(DoseReader.KEYS);
     Optional<Located<Integer>> n = form.required("n", "1").as(Spellings.integer(1, MOST_STEPS));
     Conditions conditions = ConditionsReader.read(form);
@@ -84,7 +85,7 @@ final class LadderReader {
                 changes,
                 conditions,
                 range,
-                fields.at()));
+                form.at()));
   }
 
   private void inOrder(List<LocatedStep> steps) {
@@ -118,55 +119,29 @@ final class LadderReader {
     }
   }
 
-  private Criteria criteria(
+  private static Criteria criteria(
       Form form, Criterion.Use use, Map<Criterion.Use, Map<Criterion, Span>> places) {
     Map<Criterion, Span> own = new EnumMap<>(Criterion.class);
     places.put(use, own);
     return form.optional(use.key())
-        .form(use.key(), inner -> criteria(inner.entries(), use, own))
+        .form(use.key(), inner -> measured(inner, use, own))
         .map(Located::value)
         .orElse(Criteria.NONE);
   }
 
-  private Criteria criteria(
-      List<Form.Entry> entries, Criterion.Use use, Map<Criterion, Span> places) {
+  private static Criteria measured(Form form, Criterion.Use use, Map<Criterion, Span> places) {
     Map<Criterion, DoseValue> values = new EnumMap<>(Criterion.class);
-    for (Form.Entry entry : entries) {
-      Optional<Criterion> criterion =
-          Criterion.ofKey(entry.key().value()).filter(known -> known.fits(use));
-      if (criterion.isEmpty()) {
-        unknown(entry.key(), use);
-      } else {
-        entry
-            .value()
-            .as(DoseSpellings.of(criterion.get().type()))
+    for (Criterion criterion : Criterion.values()) {
+      if (criterion.fits(use)) {
+        form.optional(criterion.key())
+            .as(DoseSpellings.of(criterion.type()))
             .ifPresent(
                 value -> {
-                  values.put(criterion.get(), value.value());
-                  places.put(criterion.get(), value.at());
+                  values.put(criterion, value.value());
+                  places.put(criterion, value.at());
                 });
       }
     }
     return new Criteria(values);
-  }
-
-  private void unknown(Located<String> key, Criterion.Use use) {
-    List<String> known = new ArrayList<>();
-    Arrays.stream(Criterion.values())
-        .filter(criterion -> criterion.fits(use))
-        .forEach(criterion -> known.add(criterion.key()));
-    String hint = Nearest.hint(key.value(), known);
-    findings.accept(
-        Finding.error(
-            "field-unknown",
-            key.at(),
-            "`"
-                + key.value()
-                + "` is not a criterion of `"
-                + use.key()
-                + "`"
-                + (hint.isEmpty() ? "." : hint),
-            "The patient could not be told when to change the step.",
-            "Write one of `" + String.join("`, `", known) + "`."));
   }
 }

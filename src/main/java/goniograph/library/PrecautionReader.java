@@ -11,20 +11,25 @@ import goniograph.library.Precaution.Within;
 import goniograph.library.Vocabulary.Action;
 import goniograph.library.Vocabulary.Feet;
 import goniograph.library.Vocabulary.SupportNeed;
-import goniograph.matter.Dotted;
 import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Node;
+import goniograph.matter.Shape;
 import goniograph.matter.Spelling;
 import goniograph.matter.Spellings;
 import goniograph.matter.Value;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Reads one precaution of an exercise. */
 final class PrecautionReader {
   private static final String AND_MORE = "..";
+  private static final Map<String, Spelling<Within>> LIMITS = spellings();
 
   Optional<Precaution> read(Form form) {
     var tag = form.required("tag", "dizziness").as(Spellings.ID_WORD);
@@ -59,8 +64,8 @@ final class PrecautionReader {
   /** Limits by the dotted keys of their fields. */
   static List<Limit> limits(Value value) {
     List<Limit> limits = new ArrayList<>();
-    for (Node.Field leaf : value.fields().map(Dotted::leaves).orElse(List.of())) {
-      Optional<Spelling<Within>> within = within(leaf.key());
+    for (Node.Field leaf : value.leaves(LIMITS)) {
+      Optional<Spelling<Within>> within = Optional.ofNullable(LIMITS.get(leaf.key()));
       if (within.isEmpty()) {
         value.findings().accept(unknown(leaf));
       } else {
@@ -73,19 +78,23 @@ final class PrecautionReader {
     return List.copyOf(limits);
   }
 
-  private static Optional<Spelling<Within>> within(String key) {
-    return switch (key) {
-      case Limit.LADDER_MAX -> Optional.of(new ThenCounts(new Counts(1, 20)));
-      case Limit.SUPPORT_NEED -> Optional.of(PrecautionReader::support);
-      case Limit.FEET ->
-          Optional.of(
-              (raw, refusal) ->
-                  Spellings.oneOf(Feet.class)
-                      .read(raw, refusal)
-                      .map(feet -> new Within.Word(Spellings.word(feet))));
-      default ->
-          DoseField.ofKey(key).map(field -> (raw, refusal) -> within(field.type(), raw, refusal));
-    };
+  private static Map<String, Spelling<Within>> spellings() {
+    Map<String, Spelling<Within>> spellings = new LinkedHashMap<>();
+    for (DoseField field : DoseField.values()) {
+      spellings.put(field.key(), within(field.type()));
+    }
+    spellings.put(Limit.LADDER_MAX, counts(new Counts(1, 20)));
+    spellings.put(Limit.SUPPORT_NEED, support());
+    spellings.put(
+        Limit.FEET, Spellings.oneOf(Feet.class).map(feet -> new Within.Word(Spellings.word(feet))));
+    return spellings;
+  }
+
+  private static Spelling<Within> support() {
+    Spelling<Within> spelling = PrecautionReader::support;
+    String words =
+        Arrays.stream(SupportNeed.values()).map(Spellings::word).collect(Collectors.joining("|"));
+    return spelling.shaped(new Shape.Text("(" + words + ")\\.\\."));
   }
 
   /** {@code fingertip..}: that or more. */
@@ -102,28 +111,23 @@ final class PrecautionReader {
         .map(Within.Support::new);
   }
 
-  private static Optional<Within> within(ValueType type, String raw, Spelling.Refusal refusal) {
+  private static Spelling<Within> within(ValueType type) {
     if (type instanceof ValueType.AnAmount amount) {
-      return DoseSpellings.amounts(amount.measure()).read(raw, refusal).map(Within.Amounts::new);
+      return DoseSpellings.amounts(amount.measure()).map(Within.Amounts::new);
     } else if (type instanceof ValueType.ACount count) {
-      return new ThenCounts(count.counts()).read(raw, refusal);
+      return counts(count.counts());
     } else if (type instanceof ValueType.Scores) {
-      return new ThenCounts(Counts.SCORE).read(raw, refusal);
+      return counts(Counts.SCORE);
     }
-    return DoseSpellings.of(type).read(raw, refusal).map(word -> new Within.Word(word.spelling()));
+    return DoseSpellings.of(type).map(word -> new Within.Word(word.spelling()));
   }
 
-  private record ThenCounts(Counts counts) implements Spelling<Within> {
-    @Override
-    public Optional<Within> read(String raw, Refusal refusal) {
-      return DoseSpellings.counts(counts).read(raw, refusal).map(Within.Counts::new);
-    }
+  private static Spelling<Within> counts(Counts counts) {
+    return DoseSpellings.counts(counts).map(Within.Counts::new);
   }
 
   private static Finding unknown(Node.Field leaf) {
-    List<String> known = new ArrayList<>(DoseReader.KEYS);
-    known.addAll(List.of(Limit.LADDER_MAX, Limit.SUPPORT_NEED, Limit.FEET));
-    String hint = Nearest.hint(leaf.key(), known);
+    String hint = Nearest.hint(leaf.key(), LIMITS.keySet());
     return Finding.error(
         "field-unknown",
         leaf.keyAt(),

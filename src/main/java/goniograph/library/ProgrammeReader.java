@@ -2,6 +2,7 @@ package goniograph.library;
 
 import goniograph.matter.Form;
 import goniograph.matter.Located;
+import goniograph.matter.Shape;
 import goniograph.matter.Spelling;
 import goniograph.matter.Spellings;
 import goniograph.matter.Value;
@@ -13,6 +14,11 @@ import java.util.regex.Pattern;
 /** Reads the front matter of a programme. */
 final class ProgrammeReader {
   private static final Pattern WEEKS = Pattern.compile("([1-9][0-9]?)(?:\\.\\.([1-9][0-9]?))?");
+  private static final Spelling<Programme.Weeks> WEEK_RANGE =
+      ((Spelling<Programme.Weeks>) ProgrammeReader::weeks)
+          .shaped(
+              new Shape.AnyOf(
+                  List.of(new Shape.Whole(1, 99), new Shape.Text("[1-9][0-9]?\\.\\.[1-9][0-9]?"))));
 
   private ProgrammeReader() {}
 
@@ -42,20 +48,19 @@ final class ProgrammeReader {
         .toList();
   }
 
-  private static final Spelling<Programme.Weeks> WEEK_RANGE =
-      (raw, refusal) -> {
-        Matcher found = WEEKS.matcher(raw);
-        if (found.matches()) {
-          int first = Integer.parseInt(found.group(1));
-          int last = found.group(2) == null ? first : Integer.parseInt(found.group(2));
-          if (first <= last) {
-            return Optional.of(new Programme.Weeks(first, last));
-          }
-        }
-        refusal.because(
-            "programme-weeks",
-            "`" + raw + "` is not a range of weeks.",
-            "Write the first and last week with two dots: `1..2`.");
-        return Optional.empty();
-      };
+  private static Optional<Programme.Weeks> weeks(String raw, Spelling.Refusal refusal) {
+    Matcher found = WEEKS.matcher(raw);
+    if (found.matches()) {
+      int first = Integer.parseInt(found.group(1));
+      int last = found.group(2) == null ? first : Integer.parseInt(found.group(2));
+      if (first <= last) {
+        return Optional.of(new Programme.Weeks(first, last));
+      }
+    }
+    refusal.because(
+        "programme-weeks",
+        "`" + raw + "` is not a range of weeks.",
+        "Write the first and last week with two dots: `1..2`.");
+    return Optional.empty();
+  }
 }

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 
 /** Holds the sections of a text against those its kind knows. */
 record SectionChecks(Kind kind, Consumer<Finding> findings) {
+  private static final String PLACE = "The sheet has a place for it that the patient looks for.";
 
   /** Unknown sections, in any language. */
   void known(Body body) {
@@ -56,7 +57,7 @@ record SectionChecks(Kind kind, Consumer<Finding> findings) {
             "section-missing",
             Optional.of(body).flatMap(Body::title).map(title -> title.at()).orElse(start(body)),
             "The text lacks " + names + ".",
-            "The sheet has a place for it that the patient looks for.",
+            PLACE,
             "Add " + names + " with your own words."));
   }
 
@@ -67,12 +68,13 @@ record SectionChecks(Kind kind, Consumer<Finding> findings) {
   }
 
   private void empty(Body.Section section) {
+    String purpose = FieldGuide.purpose("text." + section.key().value());
     findings.accept(
         Finding.error(
             "section-empty",
             section.key().at(),
             "`## " + section.key().value() + "` has no text.",
-            "The sheet has a place for it that the patient looks for.",
+            purpose.isEmpty() ? PLACE : purpose,
             "Write its text below the heading, or take the heading out."));
   }
 }

@@ -21,6 +21,7 @@ public final class Form {
   private final Node.Fields fields;
   private final String name;
   private final Consumer<Finding> findings;
+  private final Optional<Outline> outline;
   private final Set<String> asked = new LinkedHashSet<>();
   private final Set<String> known = new LinkedHashSet<>();
   private final List<String> missing = new ArrayList<>();
@@ -32,9 +33,22 @@ public final class Form {
    * @param findings takes what is wrong with it
    */
   public Form(Node.Fields fields, String name, Consumer<Finding> findings) {
+    this(fields, name, findings, Optional.empty());
+  }
+
+  private Form(
+      Node.Fields fields, String name, Consumer<Finding> findings, Optional<Outline> outline) {
     this.fields = fields;
     this.name = name;
     this.findings = findings;
+    this.outline = outline;
+  }
+
+  /** A form over no file: what its reader asks for is noted, and whatever it gives is empty. */
+  public static Form describing(Outline outline) {
+    outline.map();
+    Node.Fields none = new Node.Fields(List.of(), Span.of(""));
+    return new Form(none, "", finding -> {}, Optional.of(outline));
   }
 
   /** Where the map stands. */
@@ -46,7 +60,7 @@ public final class Form {
   public Value optional(String key) {
     asked.add(key);
     known.add(key);
-    return new Value(key, fields.get(key), findings);
+    return new Value(key, fields.get(key), findings, outline.map(map -> map.key(key)));
   }
 
   /**
@@ -58,6 +72,7 @@ public final class Form {
     if (fields.get(key).isEmpty()) {
       missing.add("`" + key + ": " + example + "`");
     }
+    outline.ifPresent(map -> map.required(key));
     return optional(key);
   }
 
@@ -68,7 +83,14 @@ public final class Form {
 
   /** Every field, for maps whose keys are free. */
   public List<Entry> entries() {
-    return fields.fields().stream().map(this::entry).toList();
+    return outline.isPresent()
+        ? List.of(any(outline.get().others()))
+        : fields.fields().stream().map(this::entry).toList();
+  }
+
+  private Entry any(Outline value) {
+    return new Entry(
+        new Located<>("", at()), new Value("", Optional.empty(), findings, Optional.of(value)));
   }
 
   private Entry entry(Node.Field field) {

@@ -2,6 +2,7 @@ package goniograph.matter;
 
 import goniograph.finding.MendGrade;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** How one kind of value is spelt. */
 @FunctionalInterface
@@ -9,6 +10,33 @@ public interface Spelling<T> {
 
   /** The value of a scalar as typed, or nothing after one refusal. */
   Optional<T> read(String raw, Refusal refusal);
+
+  /** What it takes, for a schema. */
+  default Shape shape() {
+    return Shape.TEXT;
+  }
+
+  /** The same spelling, which says of itself what it takes. */
+  default Spelling<T> shaped(Shape shape) {
+    Spelling<T> reader = this;
+    return new Spelling<>() {
+      @Override
+      public Optional<T> read(String raw, Refusal refusal) {
+        return reader.read(raw, refusal);
+      }
+
+      @Override
+      public Shape shape() {
+        return shape;
+      }
+    };
+  }
+
+  /** The same spelling of another value. */
+  default <U> Spelling<U> map(Function<T, U> made) {
+    Spelling<U> mapped = (raw, refusal) -> read(raw, refusal).map(made);
+    return mapped.shaped(shape());
+  }
 
   /** Takes the reason why a text is no such value. */
   @FunctionalInterface

@@ -6,6 +6,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -23,40 +24,46 @@ public final class Spellings {
   public static final Spelling<String> TEXT = (raw, refusal) -> Optional.of(raw);
 
   /** A name in lower-case letters, digits and hyphens. */
-  public static final Spelling<String> ID_WORD = Spellings::id;
+  public static final Spelling<String> ID_WORD =
+      shaped(new Shape.Text(ID.pattern()), Spellings::id);
 
   /** {@code true} or {@code false}. */
   public static final Spelling<Boolean> TRUTH =
-      (raw, refusal) -> word(raw, Map.of("true", true, "false", false), refusal);
+      shaped(
+          new Shape.Truth(),
+          (raw, refusal) -> word(raw, Map.of("true", true, "false", false), refusal));
 
   /** A day of the calendar, as in ISO 8601. */
-  public static final Spelling<LocalDate> DAY = Spellings::date;
+  public static final Spelling<LocalDate> DAY = shaped(new Shape.Day(), Spellings::date);
 
   /** A whole number from {@code min} to {@code max}, both allowed. */
   public static Spelling<Integer> integer(int min, int max) {
-    return (raw, refusal) -> {
-      if (!INTEGER.matcher(raw).matches()) {
-        refusal.because(
-            "field-integer",
-            "`" + raw + "` is not a whole number.",
-            "Write digits alone, for instance `" + Math.max(min, Math.min(max, 3)) + "`.");
-        return Optional.empty();
-      }
-      int value = Integer.parseInt(raw);
-      if (value < min || value > max) {
-        refusal.because(
-            "field-integer",
-            raw + " is outside " + min + " to " + max + ".",
-            "Write a number from " + min + " to " + max + ".");
-        return Optional.empty();
-      }
-      return Optional.of(value);
-    };
+    return shaped(new Shape.Whole(min, max), (raw, refusal) -> integer(raw, min, max, refusal));
+  }
+
+  private static Optional<Integer> integer(String raw, int min, int max, Spelling.Refusal refusal) {
+    if (!INTEGER.matcher(raw).matches()) {
+      refusal.because(
+          "field-integer",
+          "`" + raw + "` is not a whole number.",
+          "Write digits alone, for instance `" + Math.max(min, Math.min(max, 3)) + "`.");
+      return Optional.empty();
+    }
+    int value = Integer.parseInt(raw);
+    if (value < min || value > max) {
+      refusal.because(
+          "field-integer",
+          raw + " is outside " + min + " to " + max + ".",
+          "Write a number from " + min + " to " + max + ".");
+      return Optional.empty();
+    }
+    return Optional.of(value);
   }
 
   /** One of these words. */
   public static <T> Spelling<T> oneOf(Map<String, T> words) {
-    return (raw, refusal) -> word(raw, words, refusal);
+    return shaped(
+        new Shape.Words(List.copyOf(words.keySet())), (raw, refusal) -> word(raw, words, refusal));
   }
 
   /** One of these words, as itself. */
@@ -78,6 +85,10 @@ public final class Spellings {
   /** How a constant is spelt in files. */
   public static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static <T> Spelling<T> shaped(Shape shape, Spelling<T> reader) {
+    return reader.shaped(shape);
   }
 
   private static <T> Optional<T> word(String raw, Map<String, T> words, Spelling.Refusal refusal) {

@@ -6,9 +6,12 @@ import goniograph.finding.MendGrade;
 import goniograph.source.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * The value of a key, or its absence, waiting to be read as one kind of thing. Every reading gives
@@ -16,10 +19,17 @@ import java.util.function.Function;
  * refused value gives nothing silently.
  *
  * @param key the key it stands behind, for messages
+ * @param outline notes what is asked for, where a reader only describes what it takes
  */
-public record Value(String key, Optional<Node> node, Consumer<Finding> findings) {
+public record Value(
+    String key, Optional<Node> node, Consumer<Finding> findings, Optional<Outline> outline) {
   private static final String WHY =
       "What cannot be read exactly could reach the patient as something else.";
+
+  /** A value that was read from a file. */
+  public Value(String key, Optional<Node> node, Consumer<Finding> findings) {
+    this(key, node, findings, Optional.empty());
+  }
 
   /** Whether something stands there, right or wrong. */
   public boolean present() {
@@ -33,6 +43,7 @@ public record Value(String key, Optional<Node> node, Consumer<Finding> findings)
 
   /** A scalar of this spelling. */
   public <T> Optional<Located<T>> as(Spelling<T> spelling) {
+    outline.ifPresent(here -> here.scalar(spelling.shape()));
     return scalar().flatMap(scalar -> spelt(scalar, spelling));
   }
 
@@ -62,6 +73,10 @@ public record Value(String key, Optional<Node> node, Consumer<Finding> findings)
   /** A list, each item read by {@code item}; what could not be read is left out. */
   public <T> List<T> list(Function<Value, Optional<T>> item) {
     List<T> read = new ArrayList<>();
+    outline
+        .map(here -> new Value(key, node, findings, Optional.of(here.items())))
+        .flatMap(item)
+        .ifPresent(read::add);
     for (Node node : is(Node.Items.class, "a list").map(Node.Items::items).orElse(List.of())) {
       item.apply(new Value(key, Optional.of(node), findings)).ifPresent(read::add);
     }
@@ -78,9 +93,36 @@ public record Value(String key, Optional<Node> node, Consumer<Finding> findings)
     return is(Node.Fields.class, "a map");
   }
 
+  /**
+   * The leaves of a map under their dotted keys, in the order of the file; keys that are not known
+   * come too.
+   *
+   * @param known how the known leaves are spelt
+   */
+  public List<Node.Field> leaves(Map<String, ? extends Spelling<?>> known) {
+    outline.ifPresent(here -> here.dotted(known));
+    return fields().map(Dotted::leaves).orElse(List.of());
+  }
+
+  /** Read in one way where a node of this kind stands, in the other way where not. */
+  public <T> T either(
+      Class<? extends Node> kind, Function<Value, T> reader, Function<Value, T> otherwise) {
+    if (outline.isPresent()) {
+      return Stream.of(reader, otherwise).map(one -> one.apply(this)).toList().get(1);
+    }
+    return node.filter(kind::isInstance).isPresent() ? reader.apply(this) : otherwise.apply(this);
+  }
+
   /** A map, to be read field by field and then finished. */
   public Optional<Form> form(String name) {
-    return fields().map(fields -> new Form(fields, name, findings));
+    return changed(name, fields -> fields);
+  }
+
+  /** A map as {@code change} gives it, to be read field by field and then finished. */
+  public Optional<Form> changed(String name, UnaryOperator<Node.Fields> change) {
+    return outline
+        .map(Form::describing)
+        .or(() -> fields().map(fields -> new Form(change.apply(fields), name, findings)));
   }
 
   /** A map read by {@code reader} and finished; nothing where no map stands. */

@@ -3,6 +3,7 @@ package goniograph.pose;
 import goniograph.body.BasePosture;
 import goniograph.body.Body;
 import goniograph.finding.Finding;
+import goniograph.matter.FieldWords;
 import goniograph.matter.Form;
 import goniograph.matter.Located;
 import goniograph.matter.Node;
@@ -27,6 +28,7 @@ import java.util.function.Consumer;
  * that the rest can be drawn while an author is still typing.
  */
 public final class PoseReader {
+  private static final FieldWords WORDS = new FieldWords(PoseReader.class, "fields.properties");
   private static final List<String> VIAS = List.of("via", "via 2", "via 3", "via 4", "via 5");
 
   /** The keys of key frames, in the order of the movement. */
@@ -79,8 +81,12 @@ public final class PoseReader {
   }
 
   private static Optional<PoseFile> whole(Node document, Consumer<Finding> findings) {
-    return new Value("pose", Optional.of(document), findings)
-        .form("the pose file", form -> new PoseReader(findings).pose(form))
+    Consumer<Finding> told =
+        document instanceof Node.Fields fields
+            ? WORDS.explaining(fields, path -> true, findings)
+            : findings;
+    return new Value("pose", Optional.of(document), told)
+        .form("the pose file", form -> new PoseReader(told).pose(form))
         .flatMap(Located::value);
   }
 

@@ -34,13 +34,10 @@ class FindingsReportTest {
   }
 
   @Test
-  void textNamesThePlaceFirstAndCountsLast() {
+  void textIsByEntryNamesThePlaceFirstAndCountsLast() {
     assertEquals(
         """
-        warning content/advice/ad-soreness/ar.md:1:1 review-due
-          فات موعد المراجعة.
-          why: …
-          mend: Review it.
+        == ba-stand ==
 
         error content/exercises/ba-stand/en.md:31:21 dose-limit
           `hold` is 90 s, the limit is `1..60 s`.
@@ -48,6 +45,13 @@ class FindingsReportTest {
           because: step 2: hold 90 s
           mend: Write a value within `1..60 s`.
           source: common-practice
+
+        == What all sheets share ==
+
+        warning content/advice/ad-soreness/ar.md:1:1 review-due
+          فات موعد المراجعة.
+          why: …
+          mend: Review it.
 
         1 error, 1 warning, 0 notes in 2 entries as of 2026-11-25.
         """,
