@@ -45,11 +45,7 @@ class CheckerMutationTest {
     long inside = count(all, one -> one.end == End.INSIDE);
     System.out.printf(
         "%d mutants of %d entries: %d caught, %d escaped, %d inside every limit%n",
-        all.size(),
-        demo.library().entries().size(),
-        caught,
-        all.size() - caught - inside,
-        inside);
+        all.size(), demo.library().entries().size(), caught, all.size() - caught - inside, inside);
     for (Kind kind : Kind.values()) {
       System.out.printf(
           "  %s: %d of %d%n",
@@ -114,8 +110,7 @@ class CheckerMutationTest {
                   Entry entry = entries.get(i % entries.size());
                   String path = entry.common().file().path();
                   boolean asItStands = i < entries.size();
-                  String text =
-                      asItStands ? demo.text(path) : CleanVariants.of(demo.text(path), i);
+                  String text = asItStands ? demo.text(path) : CleanVariants.of(demo.text(path), i);
                   return words(errors(demo.found(entry.id(), Map.of(path, text)))).stream()
                       .map(words -> "variant " + i + ": " + words);
                 })

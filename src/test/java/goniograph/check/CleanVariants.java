@@ -85,7 +85,9 @@ final class CleanVariants {
 
   private static String order(String text, Random random) {
     String shuffled = statements(text, random);
-    return random.nextBoolean() ? shuffled : shuffled.replaceFirst("(?m)^(schema: .*\\n)(id: .*\\n)", "$2$1");
+    return random.nextBoolean()
+        ? shuffled
+        : shuffled.replaceFirst("(?m)^(schema: .*\\n)(id: .*\\n)", "$2$1");
   }
 
   private static String statements(String text, Random random) {
@@ -126,6 +128,7 @@ final class CleanVariants {
       return text;
     }
     String was = there.get(random.nextInt(there.size()));
-    return text.substring(0, body) + text.substring(body).replace(was, WORDS.getOrDefault(was, was));
+    return text.substring(0, body)
+        + text.substring(body).replace(was, WORDS.getOrDefault(was, was));
   }
 }

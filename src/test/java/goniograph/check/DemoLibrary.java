@@ -173,7 +173,8 @@ final class DemoLibrary {
   }
 
   private static Poses alone(String id, String text) {
-    return Poses.of(Library.read(new MemoryFiles().with("figures/" + id + ".yaml", text)).library());
+    return Poses.of(
+        Library.read(new MemoryFiles().with("figures/" + id + ".yaml", text)).library());
   }
 
   /** The pose of a text that reads without an error. */

@@ -163,7 +163,9 @@ class HostileInputTest {
   }
 
   private static String keys() {
-    return IntStream.range(0, 1000).mapToObj(i -> "zz" + i + ": x").collect(Collectors.joining("\n"));
+    return IntStream.range(0, 1000)
+        .mapToObj(i -> "zz" + i + ": x")
+        .collect(Collectors.joining("\n"));
   }
 
   /** Two hundred files with one to four bytes changed; none throws. */

@@ -29,7 +29,8 @@ import java.util.regex.Pattern;
 final class InsideLimits {
   private static final Pattern STAY = Pattern.compile("stay_at_least: (\\d+) (d|wk)\\b");
   private static final Pattern DURATION = Pattern.compile("\\bduration: (\\d+) (d|wk)\\b");
-  private static final Pattern SIDE = Pattern.compile("(?<!all )\\b(left|right)\\b(?! in front of)");
+  private static final Pattern SIDE =
+      Pattern.compile("(?<!all )\\b(left|right)\\b(?! in front of)");
 
   private final DemoLibrary demo;
 
@@ -64,8 +65,7 @@ final class InsideLimits {
       exercise
           .rungs()
           .forEach(
-              rung ->
-                  asked.addAll(Derived.of(demo.library(), poses, exercise, rung).statements()));
+              rung -> asked.addAll(Derived.of(demo.library(), poses, exercise, rung).statements()));
     } else {
       asked.addAll(Derived.of(demo.library().requirements(), entry).statements());
     }
@@ -76,7 +76,8 @@ final class InsideLimits {
   private Optional<String> allowed(Mutant mutant) {
     String field = mutant.words().get(0);
     if (field.equals("stay_at_least")) {
-      long days = STAY.matcher(mutant.text()).results().mapToLong(m -> days(m.group(1), m.group(2))).sum();
+      long days =
+          STAY.matcher(mutant.text()).results().mapToLong(m -> days(m.group(1), m.group(2))).sum();
       Matcher duration = DURATION.matcher(mutant.text());
       return duration.find() && days <= days(duration.group(1), duration.group(2))
           ? Optional.of("all steps take " + days + " d, inside the duration")

@@ -18,15 +18,18 @@ final class Mutators {
           "wk", "deg", "cm", "N", "kg");
 
   private static final Pattern QUANTITY =
-      Pattern.compile("([\\w.]+): (-?[\\d.]*\\d|\\.\\.\\d+|\\d+\\.\\.) (s|min|h|kg|g|cm|wk|d|deg|N)\\b");
+      Pattern.compile(
+          "([\\w.]+): (-?[\\d.]*\\d|\\.\\.\\d+|\\d+\\.\\.) (s|min|h|kg|g|cm|wk|d|deg|N)\\b");
   private static final Pattern RANGE_UNIT =
       Pattern.compile("\\b(\\w+): \\w+ -?\\d+\\.\\.\\d+ (deg)\\b");
   private static final Pattern LOADED =
       Pattern.compile("\\b(hold|reps|load\\.mass|mass): (\\d+(?:\\.\\d+)?)");
-  private static final Pattern SIDE = Pattern.compile("(?<!\\b[Aa]ll )\\b([Ll]eft|[Rr]ight)\\b(?! in front of| angle)");
+  private static final Pattern SIDE =
+      Pattern.compile("(?<!\\b[Aa]ll )\\b([Ll]eft|[Rr]ight)\\b(?! in front of| angle)");
   private static final Pattern ARM = Pattern.compile("shoulder|elbow|forearm|wrist|hand");
   private static final Pattern LEG = Pattern.compile("hip|knee|ankle");
   private static final Pattern STATEMENT = Pattern.compile("\\bs-[a-z-]+\\b");
+
   /** What is named as a support; where none is needed none can be taken away. */
   private static final Pattern SUPPORT =
       Pattern.compile("(?m)^support: (?!.*none-needed).*\\n|support\\.need: (?!none)[\\w-]+, ");
@@ -113,20 +116,22 @@ final class Mutators {
         SIDE,
         text.substring(body),
         (found, at) ->
-            add(Kind.TEXT_SIDE, path, body + at, found.group(), other(found.group()), found.group()));
+            add(
+                Kind.TEXT_SIDE,
+                path,
+                body + at,
+                found.group(),
+                other(found.group()),
+                found.group()));
     for (String figure : demo.figures(entry)) {
       String pose = demo.text(figure);
       each(
           SIDE,
-          Pattern.compile("#.*").matcher(pose).replaceAll(found -> " ".repeat(found.end() - found.start())),
+          Pattern.compile("#.*")
+              .matcher(pose)
+              .replaceAll(found -> " ".repeat(found.end() - found.start())),
           (found, at) ->
-              add(
-                  Kind.POSE_SIDE,
-                  figure,
-                  at,
-                  found.group(),
-                  other(found.group()),
-                  limb(pose, at)));
+              add(Kind.POSE_SIDE, figure, at, found.group(), other(found.group()), limb(pose, at)));
     }
   }
 
@@ -164,7 +169,13 @@ final class Mutators {
           pose,
           (found, from) -> {
             var name = FURNITURE.matcher(found.group());
-            add(Kind.SUPPORT, figure, from, found.group(), "", name.find() ? name.group(1) : "supports");
+            add(
+                Kind.SUPPORT,
+                figure,
+                from,
+                found.group(),
+                "",
+                name.find() ? name.group(1) : "supports");
           });
     }
   }
@@ -202,7 +213,14 @@ final class Mutators {
     String changed = whole.substring(0, at) + is + whole.substring(at + was.length());
     all.add(
         new Mutant(
-            kind, entry, file, changed, DemoLibrary.line(whole, at), was.strip(), is, List.of(words)));
+            kind,
+            entry,
+            file,
+            changed,
+            DemoLibrary.line(whole, at),
+            was.strip(),
+            is,
+            List.of(words)));
   }
 
   private static void each(Pattern pattern, String text, BiConsumer<MatchResult, Integer> mutate) {

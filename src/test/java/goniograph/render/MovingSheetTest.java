@@ -15,8 +15,8 @@ import goniograph.pose.PoseSolver;
 import goniograph.sheet.Drawings;
 import goniograph.source.DiskFiles;
 import goniograph.testing.Browser;
-import java.nio.file.Path;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 

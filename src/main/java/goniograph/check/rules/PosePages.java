@@ -129,8 +129,7 @@ final class PosePages {
             "pose-moving-twice",
             "A part stands twice in `moving`.",
             "Most often the other side was meant, and its movement would not stand out.",
-            Example.in(
-                ROW, "moving: [right arm, left arm]", "moving: [left arm, «left arm»]")),
+            Example.in(ROW, "moving: [right arm, left arm]", "moving: [left arm, «left arm»]")),
         page(
             "pose-camera",
             "A camera without its two numbers, yaw and elevation.",
