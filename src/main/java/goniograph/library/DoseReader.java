@@ -43,7 +43,7 @@ final class DoseReader {
     Map<DoseField, Span> places = new EnumMap<>(DoseField.class);
     for (Node.Field leaf : leaves) {
       Optional<DoseField> field = DoseField.ofKey(leaf.key());
-      var value = field.flatMap(known -> value(leaf).as(SPELLINGS.get(known.key())));
+      var value = field.flatMap(known -> value(leaf).as(DoseSpellings.of(known.type())));
       if (field.isPresent() && value.isPresent() && fresh(leaf, places.get(field.get()))) {
         dose = dose.with(field.get(), value.get().value());
         places.put(field.get(), value.get().at());
