@@ -85,11 +85,11 @@ class FindingsHtmlTest {
     String html = html(List.of(LIMIT));
     for (String part :
         List.of(
-            "<dt>Why</dt><dd dir=\"auto\">Harm.",
-            "<dt>Mend</dt><dd dir=\"auto\">Less.",
-            "<dt>Source</dt><dd dir=\"auto\">common-practice",
-            "<dt>Place</dt><dd dir=\"auto\">content/exercises/ba-stand/en.md, line 31",
-            "<dt>Rule</dt><dd dir=\"auto\">dose-limit",
+            "<dt>Why</dt><dd>Harm.",
+            "<dt>Mend</dt><dd>Less.",
+            "<dt>Source</dt><dd>common-practice",
+            "<dt>Place</dt><dd>content/exercises/ba-stand/en.md, line 31",
+            "<dt>Rule</dt><dd>dose-limit",
             "`hold` is 90 s &lt;b")) {
       assertTrue(html.contains(part), part + " in\n" + html);
     }
