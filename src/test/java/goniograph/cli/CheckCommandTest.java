@@ -52,10 +52,10 @@ class CheckCommandTest {
             .contains(
                 """
                 error content/exercises/ba-heel-toe-stand/en.md:31:21 dose-limit
-                  `hold` is 90 s, the limit for balance is `1..60 s`.
+                  `hold` is 90 s; for balance at most `60 s` is allowed.
                   why: Too much is harm, too little is no treatment; most often it is a slip of the pen.
                   because: step 2: hold 90 s
-                  mend: Write a value within `1..60 s`, or have the row of the table changed and signed.
+                  mend: Write `60 s` or less, or have the row of the table changed and signed.
                   source: common-practice
                 """),
         console.out());

@@ -84,7 +84,7 @@ class LibraryTest {
       textBlock =
           """
           aim: control      | aim: controll        | 6:6 field-word
-          aim: control      | aims: control        | 2:1 field-missing; 6:1 field-unknown
+          aim: control      | aims: control        | 6:1 field-unknown
           aim: control      | aim: yes             | 6:6 yaml-yes-no
           aim: control      | aim:                 | 6:5 field-empty
           region: [shoulder]| region: shoulder     | 5:9 field-kind
@@ -274,7 +274,7 @@ class LibraryTest {
         "type: any, field: warm_up, limit: 5                               | field-word",
         "type: any, region: kne, field: hold, limit: ..60 s                | field-word",
         "type: dinamic, field: hold, limit: ..60 s                         | field-word",
-        "type: any, audience: { chld: 9 }, field: hold, limit: ..60 s      | field-missing field-unknown"
+        "type: any, audience: { chld: 9 }, field: hold, limit: ..60 s      | field-unknown"
       })
   void readsTheTableOfLimits(String row, String rules) {
     String table = "schema: rules/1\nlimits:\n  - { " + row + ", source: common-practice }\n";

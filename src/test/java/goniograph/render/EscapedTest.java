@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import goniograph.sheet.Drawings;
 import goniograph.sheet.Sheet;
 import goniograph.source.DiskFiles;
 import goniograph.source.Files;
@@ -28,7 +29,7 @@ class EscapedTest {
   /** Drawings and glyphs that we make, styles of ours, and lengths worked out by the plan. */
   private static final Pattern OURS =
       Pattern.compile(
-          "style|glyphs\\.[a-zA-Z]+|plan\\.[a-zA-Z]+|svg|panel\\.svg|drawings\\.panels");
+          "style|glyphs\\.[a-zA-Z]+|plan\\.[a-zA-Z]+|svg|panel\\.svg|motion\\.svg|drawings\\.panels");
 
   /** The sample with the words in the place of every text, drawings alone excepted. */
   private static Sheet hostile() {
@@ -40,6 +41,9 @@ class EscapedTest {
       return Set.of("svg", "entry", "language", "layout", "paper").contains(name) || text.isEmpty()
           ? text
           : WORDS;
+    }
+    if (value instanceof Drawings.Motion motion) {
+      return new Drawings.Motion(motion.id(), motion.svg(), motion.style(), WORDS);
     }
     if (value instanceof Optional<?> maybe) {
       return maybe.map(one -> hostile(one, name));
