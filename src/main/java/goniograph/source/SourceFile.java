@@ -9,7 +9,7 @@ import java.util.Arrays;
  */
 public final class SourceFile {
   /** Characters between two counts, so that a place deep in a long line is found at once. */
-  private static final int BLOCK = 1024;
+  private static final int BLOCK = 64;
 
   private final String path;
   private final String text;

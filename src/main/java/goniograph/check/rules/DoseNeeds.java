@@ -39,6 +39,10 @@ public final class DoseNeeds implements RungRule {
               .insteadOf("  pain: { during_max: 3 }\n"),
           Example.in(ExampleFiles.BAND, "  effort: 5..6\n", "  effort: «5..6»\n")
               .insteadOf("  effort: 4..5\n")
+              .where(
+                  ExampleFiles.BAND,
+                  ExampleFiles.listed(ExampleFiles.BAND),
+                  ExampleFiles.listed(ExampleFiles.BAND, "s-talk"))
               .alongside(ExampleFiles.BAND, "warm_up: walk-on-the-spot-2-min\n", ""));
 
   /** Where to show what is missing: beside what makes it needed. */

@@ -75,7 +75,13 @@ final class ExampleFiles {
     List<String> all = Stream.concat(listed.stream(), more.stream()).toList();
     List<String> fewer = all.stream().filter(id -> !id.equals(missing)).toList();
     return Example.in(file, "statements: " + list(all), "statements: «" + list(fewer) + "»")
-        .insteadOf("statements: " + list(listed));
+        .insteadOf(listed(file));
+  }
+
+  /** The statements of an entry as they are listed, and more behind them. */
+  static String listed(String file, String... more) {
+    List<String> listed = List.of(Objects.requireNonNull(LISTED.get(file)).split(", "));
+    return "statements: " + list(Stream.concat(listed.stream(), Stream.of(more)).toList());
   }
 
   private static String list(List<String> ids) {

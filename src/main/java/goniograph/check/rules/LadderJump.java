@@ -38,7 +38,11 @@ public final class LadderJump implements ExerciseRule {
               .where(
                   ExampleFiles.CHAIR_RISE,
                   "seat_height: 42 cm",
-                  "seat_height: 42 cm, load.mass: 2 kg"));
+                  "seat_height: 42 cm, load.mass: 2 kg")
+              .where(
+                  ExampleFiles.CHAIR_RISE,
+                  ExampleFiles.listed(ExampleFiles.CHAIR_RISE),
+                  ExampleFiles.listed(ExampleFiles.CHAIR_RISE, "s-grip")));
 
   @Override
   public RulePage page() {
