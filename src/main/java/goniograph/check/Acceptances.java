@@ -68,11 +68,11 @@ record Acceptances(Map<String, Acceptance> who, LocalDate today) {
 
   private List<Finding> faults(
       Entry entry, List<AcceptedFinding> accepted, List<Finding> findings) {
-    String path = entry.common().file().path();
-    Span at = Span.of(RegisterReader.file(path.substring(0, path.lastIndexOf('/'))));
+    Span at = Span.of(RegisterReader.file(entry.common().folder()));
     return Stream.of(
             fault(
                 "acceptance-expired",
+                Finding::warning,
                 accepted.stream().filter(one -> !inForce(one)),
                 "The time of an acceptance is over",
                 "What was to be looked at again has not been.",
@@ -80,6 +80,7 @@ record Acceptances(Map<String, Acceptance> who, LocalDate today) {
                 at),
             fault(
                 "acceptance-unused",
+                Finding::warning,
                 accepted.stream().filter(this::inForce).filter(one -> none(one, entry, findings)),
                 "An acceptance is about nothing that is found any more",
                 "It would hide the next warning of the kind if it happened to read the same.",
@@ -87,6 +88,7 @@ record Acceptances(Map<String, Acceptance> who, LocalDate today) {
                 at),
             fault(
                 "acceptance-refused",
+                Finding::error,
                 accepted.stream().filter(one -> refused(one, entry, findings)),
                 "An acceptance is of something that this role, or any file, cannot accept",
                 "A safety error goes away only by mending it, or by changing the signed table.",
@@ -110,8 +112,19 @@ record Acceptances(Map<String, Acceptance> who, LocalDate today) {
         .filter(finding -> finding.entry().equals(entry.id()) && one.about(finding));
   }
 
+  /** A finding of one level. */
+  private interface Kind {
+    Finding of(String rule, Span at, String what, String why, String mend);
+  }
+
   private static Optional<Finding> fault(
-      String rule, Stream<AcceptedFinding> which, String what, String why, String mend, Span at) {
+      String rule,
+      Kind kind,
+      Stream<AcceptedFinding> which,
+      String what,
+      String why,
+      String mend,
+      Span at) {
     String names =
         which
             .map(one -> "`" + one.rule() + "` by " + one.by() + " until " + one.until())
@@ -121,9 +134,6 @@ record Acceptances(Map<String, Acceptance> who, LocalDate today) {
       return Optional.empty();
     }
     String words = what + ": " + names + ".";
-    return Optional.of(
-        rule.equals("acceptance-refused")
-            ? Finding.error(rule, at, words, why, mend)
-            : Finding.warning(rule, at, words, why, mend));
+    return Optional.of(kind.of(rule, at, words, why, mend));
   }
 }

@@ -11,7 +11,6 @@ import goniograph.register.Read;
 import goniograph.register.RegisterReader;
 import goniograph.register.RegisterWriter;
 import goniograph.register.Role;
-import goniograph.source.Files;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -38,20 +37,7 @@ final class AcceptCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "RULE", description = "The rule that warns.")
   private String rule = "";
 
-  @Option(
-      names = "--as",
-      required = true,
-      paramLabel = "ID",
-      description = "Who accepts: a role id such as clinician-1, never a name.")
-  private String by = "";
-
-  @Option(
-      names = "--role",
-      required = true,
-      paramLabel = "ROLE",
-      converter = SignCommand.RoleWord.class,
-      description = "In which capacity; `explain RULE` says whose it is.")
-  private Role role = Role.AUTHOR;
+  @Mixin private final Signatory signatory = new Signatory();
 
   @Option(
       names = "--reason",
@@ -73,35 +59,12 @@ final class AcceptCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Files files = common.files();
     LocalDate last = last();
-    Checked checked = Checked.of(files, common.today());
-    Checker checker = new Checker(RuleBook.rules());
-    List<Finding> warnings =
-        checker.check(checked).stream()
-            .filter(one -> one.entry().equals(entry) && one.rule().equals(rule))
-            .toList();
-    if (warnings.isEmpty()) {
-      throw new Refusal(
-          "`" + rule + "` finds nothing in `" + entry + "`, so there is nothing to accept.");
-    }
-    warnings.forEach(warning -> mayAccept(checker.mayAccept(warning)));
+    Checked checked = Checked.of(common.files(), common.today());
+    List<Finding> warnings = warnings(checked);
     Entry read =
         checked.library().entry(entry).orElseThrow(() -> new Refusal("Mend its errors first."));
-    String path = read.common().file().path();
-    String folder = path.substring(0, path.lastIndexOf('/'));
-    Read<EntryRegister> old = RegisterReader.entry(files, folder);
-    old.findings().stream()
-        .findFirst()
-        .ifPresent(
-            damage -> {
-              throw Refusal.because("Not accepted", damage);
-            });
-    EntryRegister register = old.value();
-    for (Finding warning : warnings) {
-      register = register.with(accepted(warning, last));
-    }
-    files.write(RegisterReader.file(folder), RegisterWriter.bytes(register));
+    write(read.common().folder(), warnings, last);
     common
         .out()
         .println(
@@ -110,7 +73,7 @@ final class AcceptCommand implements Callable<Integer> {
                 + "` in `"
                 + entry
                 + "`, by "
-                + by
+                + signatory.id()
                 + " until "
                 + last
                 + ": "
@@ -126,21 +89,50 @@ final class AcceptCommand implements Callable<Integer> {
     return until;
   }
 
+  /**
+   * What the rule finds in the entry; refused where that is nothing, or not this role's to judge.
+   */
+  private List<Finding> warnings(Checked checked) {
+    Checker checker = new Checker(RuleBook.rules());
+    List<Finding> warnings =
+        checker.check(checked).stream()
+            .filter(one -> one.entry().equals(entry) && one.rule().equals(rule))
+            .toList();
+    if (warnings.isEmpty()) {
+      throw new Refusal(
+          "`" + rule + "` finds nothing in `" + entry + "`, so there is nothing to accept.");
+    }
+    warnings.forEach(warning -> mayAccept(checker.mayAccept(warning)));
+    return warnings;
+  }
+
   private void mayAccept(Optional<Role> wanted) {
     if (wanted.isEmpty()) {
       throw new Refusal(
           "`" + rule + "` cannot be accepted. Mend it; `explain " + rule + "` says how.");
     }
-    if (wanted.get() != role) {
+    if (wanted.get() != signatory.role()) {
       throw new Refusal(
           "`"
               + rule
               + "` is accepted in the role "
               + wanted.get().word()
               + ", not "
-              + role.word()
+              + signatory.role().word()
               + ".");
     }
+  }
+
+  private void write(String folder, List<Finding> warnings, LocalDate last) {
+    Read<EntryRegister> old = RegisterReader.entry(common.files(), folder);
+    if (!old.findings().isEmpty()) {
+      throw Refusal.because("Not accepted", old.findings().get(0));
+    }
+    EntryRegister register = old.value();
+    for (Finding warning : warnings) {
+      register = register.with(accepted(warning, last));
+    }
+    common.files().write(RegisterReader.file(folder), RegisterWriter.bytes(register));
   }
 
   private AcceptedFinding accepted(Finding warning, LocalDate last) {
@@ -149,8 +141,8 @@ final class AcceptCommand implements Callable<Integer> {
         warning.language(),
         AcceptedFinding.digest(warning),
         reason.strip(),
-        role,
-        Blanks.id(by),
+        signatory.role(),
+        signatory.id(),
         common.today(),
         last);
   }

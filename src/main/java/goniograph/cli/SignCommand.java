@@ -3,14 +3,11 @@ package goniograph.cli;
 import goniograph.library.Library;
 import goniograph.register.Claim;
 import goniograph.register.Role;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
 
 /** Signs an entry, a language version, the statements, the rules or the phrases. */
 @Command(
@@ -35,20 +32,7 @@ final class SignCommand implements Callable<Integer> {
       description = "The language version that is signed; the source language unless said.")
   private String language = Library.SOURCE_LANGUAGE;
 
-  @Option(
-      names = "--as",
-      required = true,
-      paramLabel = "ID",
-      description = "Who signs: a role id such as clinician-1, never a name.")
-  private String by = "";
-
-  @Option(
-      names = "--role",
-      required = true,
-      paramLabel = "ROLE",
-      converter = RoleWord.class,
-      description = "In which capacity: author, clinical, translator or language.")
-  private Role role = Role.AUTHOR;
+  @Mixin private final Signatory signatory = new Signatory();
 
   @Option(
       names = "--unqualified",
@@ -62,26 +46,12 @@ final class SignCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (unqualified && role != Role.TRANSLATOR && role != Role.LANGUAGE) {
+    if (unqualified && signatory.role() != Role.TRANSLATOR && signatory.role() != Role.LANGUAGE) {
       throw new Refusal(
           "--unqualified is said of translators and language reviewers alone. Leave it out.");
     }
-    Claim claim = new Claim(role, Blanks.id(by), common.today(), !unqualified);
+    Claim claim = new Claim(signatory.role(), signatory.id(), common.today(), !unqualified);
     common.out().println(new Signer(common.files(), claim).sign(what, language));
     return Exit.CLEAN;
-  }
-
-  /** Reads the word of a role. */
-  static final class RoleWord implements ITypeConverter<Role> {
-    @Override
-    public Role convert(String word) {
-      for (Role role : Role.values()) {
-        if (role.word().equals(word.toLowerCase(Locale.ROOT))) {
-          return role;
-        }
-      }
-      throw new TypeConversionException(
-          "`" + word + "` is not a role. Write author, clinical, translator or language.");
-    }
   }
 }

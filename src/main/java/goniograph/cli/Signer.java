@@ -90,7 +90,7 @@ final class Signer {
 
   private String entry(String id, String language) {
     Entry entry = read.library().entry(id).orElseThrow(() -> unknown(id));
-    String folder = folder(entry);
+    String folder = entry.common().folder();
     whole(entry.common().file().path());
     whole(folder + "/" + language + ".md");
     EntryRegister register = whole(RegisterReader.entry(files, folder));
@@ -142,11 +142,6 @@ final class Signer {
               + ". "
               + mend);
     }
-  }
-
-  private static String folder(Entry entry) {
-    String path = entry.common().file().path();
-    return path.substring(0, path.lastIndexOf('/'));
   }
 
   private Refusal unknown(String id) {

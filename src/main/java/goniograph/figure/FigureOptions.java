@@ -1,6 +1,7 @@
 package goniograph.figure;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * How a scene is to be drawn.
@@ -58,161 +59,120 @@ public record FigureOptions(
 
   /** The same for the body alone: no words, numbers, angles or balance. */
   FigureOptions bare() {
-    return new FigureOptions(
-        style,
-        weights,
-        width,
-        height,
-        otherSide,
-        false,
-        false,
-        Optional.empty(),
-        LimbWords.NONE,
-        PanelWords.NONE,
-        ground,
-        person);
+    return with(
+        draft -> {
+          draft.therapist = false;
+          draft.together = false;
+          draft.lettering = Optional.empty();
+          draft.words = LimbWords.NONE;
+          draft.panelWords = PanelWords.NONE;
+        });
   }
 
   /** The same in another style. */
   public FigureOptions in(Style other) {
-    return new FigureOptions(
-        other,
-        weights,
-        width,
-        height,
-        otherSide,
-        therapist,
-        together,
-        lettering,
-        words,
-        panelWords,
-        ground,
-        person);
+    return with(draft -> draft.style = other);
   }
 
   /** The same at another size, with the line weights of its layout. */
   public FigureOptions sized(double newWidth, double newHeight, Weights newWeights) {
-    return new FigureOptions(
-        style,
-        newWeights,
-        newWidth,
-        newHeight,
-        otherSide,
-        therapist,
-        together,
-        lettering,
-        words,
-        panelWords,
-        ground,
-        person);
+    return with(
+        draft -> {
+          draft.width = newWidth;
+          draft.height = newHeight;
+          draft.weights = newWeights;
+        });
   }
 
   /** The same seen from the other side. */
   public FigureOptions fromOtherSide(boolean other) {
-    return new FigureOptions(
-        style,
-        weights,
-        width,
-        height,
-        other,
-        therapist,
-        together,
-        lettering,
-        words,
-        panelWords,
-        ground,
-        person);
+    return with(draft -> draft.otherSide = other);
   }
 
   /** The same with angles and balance. */
   public FigureOptions forTherapist() {
-    return new FigureOptions(
-        style,
-        weights,
-        width,
-        height,
-        otherSide,
-        true,
-        together,
-        lettering,
-        words,
-        panelWords,
-        ground,
-        person);
+    return with(draft -> draft.therapist = true);
   }
 
   /** The same with start and end in one panel. */
   public FigureOptions inOnePanel() {
-    return new FigureOptions(
-        style,
-        weights,
-        width,
-        height,
-        otherSide,
-        therapist,
-        true,
-        lettering,
-        words,
-        panelWords,
-        ground,
-        person);
+    return with(draft -> draft.together = true);
   }
 
   /** The same with lettering. */
   public FigureOptions lettered(Lettering by, LimbWords sideWords) {
-    return new FigureOptions(
-        style,
-        weights,
-        width,
-        height,
-        otherSide,
-        therapist,
-        together,
-        Optional.of(by),
-        sideWords,
-        panelWords,
-        ground,
-        person);
+    return with(
+        draft -> {
+          draft.lettering = Optional.of(by);
+          draft.words = sideWords;
+        });
   }
 
   /** The same with its panels numbered, ordered and named as a language wants. */
   public FigureOptions ordered(PanelWords order) {
-    return new FigureOptions(
-        style, weights, width, height, otherSide, therapist, together, lettering, words, order,
-        ground, person);
+    return with(draft -> draft.panelWords = order);
   }
 
   /** The same without the line of the floor. */
   public FigureOptions withoutGround() {
-    return new FigureOptions(
-        style,
-        weights,
-        width,
-        height,
-        otherSide,
-        therapist,
-        together,
-        lettering,
-        words,
-        panelWords,
-        false,
-        person);
+    return with(draft -> draft.ground = false);
   }
 
   /** The same with another person. */
   public FigureOptions of(Person other) {
-    return new FigureOptions(
-        style,
-        weights,
-        width,
-        height,
-        otherSide,
-        therapist,
-        together,
-        lettering,
-        words,
-        panelWords,
-        ground,
-        other);
+    return with(draft -> draft.person = other);
+  }
+
+  private FigureOptions with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.options();
+  }
+
+  /** Options while they are changed. */
+  private static final class Draft {
+    private Style style;
+    private Weights weights;
+    private double width;
+    private double height;
+    private boolean otherSide;
+    private boolean therapist;
+    private boolean together;
+    private Optional<Lettering> lettering;
+    private LimbWords words;
+    private PanelWords panelWords;
+    private boolean ground;
+    private Person person;
+
+    Draft(FigureOptions from) {
+      style = from.style;
+      weights = from.weights;
+      width = from.width;
+      height = from.height;
+      otherSide = from.otherSide;
+      therapist = from.therapist;
+      together = from.together;
+      lettering = from.lettering;
+      words = from.words;
+      panelWords = from.panelWords;
+      ground = from.ground;
+      person = from.person;
+    }
+
+    FigureOptions options() {
+      return new FigureOptions(
+          style,
+          weights,
+          width,
+          height,
+          otherSide,
+          therapist,
+          together,
+          lettering,
+          words,
+          panelWords,
+          ground,
+          person);
+    }
   }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Finds amounts as a claim states them: percents, multiples, rates and measures in any unit, also
@@ -36,8 +35,8 @@ public final class Amounts {
 
   private Amounts(Words words) {
     numbers = new NumberWords(words);
-    units = finders(words, "amount.");
-    wholes = finders(words, "multiple.");
+    units = words.finders("amount.");
+    wholes = words.finders("multiple.");
     ranges = words.finder("range");
     labels = words.finder("label");
     scales = words.finder("scale");
@@ -115,11 +114,5 @@ public final class Amounts {
         .max(Comparator.comparingInt(unit -> unit.getValue().length(tokens, at)))
         .map(Map.Entry::getKey)
         .orElse("");
-  }
-
-  private static SortedMap<String, WordFinder> finders(Words words, String prefix) {
-    SortedMap<String, WordFinder> finders = new TreeMap<>();
-    words.below(prefix).forEach((key, list) -> finders.put(key, WordFinder.of(words, list)));
-    return finders;
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Finds numbers of a dose typed into a text: digits or number words beside a dose noun, a unit, ×
@@ -71,9 +70,9 @@ public final class DoseNumbers {
 
   private DoseNumbers(Words words) {
     numbers = new NumberWords(words);
-    nouns = finders(words, "noun.");
-    leads = finders(words, "lead.");
-    wholes = finders(words, "whole.");
+    nouns = words.finders("noun.");
+    leads = words.finders("lead.");
+    wholes = words.finders("whole.");
     fillers = words.finder("filler");
     ranges = words.finder("range");
     times = words.finder("times");
@@ -227,11 +226,5 @@ public final class DoseNumbers {
         .filter(entry -> entry.getValue().length(tokens, at) > 0)
         .map(e -> new Clue(Cue.NOUN, e.getKey(), at + e.getValue().length(tokens, at)))
         .findFirst();
-  }
-
-  private static SortedMap<String, WordFinder> finders(Words words, String prefix) {
-    SortedMap<String, WordFinder> finders = new TreeMap<>();
-    words.below(prefix).forEach((key, list) -> finders.put(key, WordFinder.of(words, list)));
-    return finders;
   }
 }

@@ -21,6 +21,9 @@ public final class Words {
 
   private static final Map<String, Words> READ = new ConcurrentHashMap<>();
 
+  /** No words. */
+  static final Words NONE = new Words(new TreeMap<>());
+
   private final SortedMap<String, List<String>> lists;
   private final Map<String, WordFinder> finders = new ConcurrentHashMap<>();
 
@@ -101,5 +104,12 @@ public final class Words {
                 Map.Entry::getValue,
                 (one, two) -> one,
                 TreeMap::new));
+  }
+
+  /** Finders of the lists whose keys begin so, by the rest of the key. */
+  SortedMap<String, WordFinder> finders(String prefix) {
+    SortedMap<String, WordFinder> all = new TreeMap<>();
+    below(prefix).forEach((key, list) -> all.put(key, WordFinder.of(this, list)));
+    return all;
   }
 }

@@ -36,4 +36,14 @@ public record Common(
     statements = List.copyOf(statements);
     evidence = List.copyOf(evidence);
   }
+
+  /** Its folder, for instance {@code content/exercises/hp-chair-rise}. */
+  public String folder() {
+    return file.path().substring(0, file.path().lastIndexOf('/'));
+  }
+
+  /** The ids of the claims for which it gives evidence. */
+  public List<String> claims() {
+    return evidence.stream().flatMap(one -> one.claim().stream()).map(Located::value).toList();
+  }
 }

@@ -10,7 +10,6 @@ import goniograph.finding.Finding;
 import goniograph.library.Entry;
 import goniograph.library.Version;
 import goniograph.matter.Inline;
-import goniograph.matter.Located;
 import goniograph.matter.Piece;
 import goniograph.translation.PieceState;
 import java.util.ArrayList;
@@ -39,11 +38,7 @@ public final class ClaimMarksDiffer implements VersionRule {
 
   @Override
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
-    List<String> known =
-        entry.common().evidence().stream()
-            .flatMap(one -> one.claim().stream())
-            .map(Located::value)
-            .toList();
+    List<String> known = entry.common().claims();
     return Pieces.states(entry, version, checked).stream().flatMap(s -> finding(s, known));
   }
 

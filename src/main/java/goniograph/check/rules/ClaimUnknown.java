@@ -31,11 +31,7 @@ public final class ClaimUnknown implements VersionRule {
 
   @Override
   public Stream<Finding> check(Entry entry, Version version, Checked checked) {
-    List<String> known =
-        entry.common().evidence().stream()
-            .flatMap(one -> one.claim().stream())
-            .map(Located::value)
-            .toList();
+    List<String> known = entry.common().claims();
     Stream<Located<String>> claims =
         version.body().pieces().stream()
             .flatMap(piece -> piece.claims().stream())

@@ -36,13 +36,7 @@ public final class WordFrightening extends WordRule {
   @Override
   Stream<Finding> in(Said said, WordList list, Checked checked) {
     return list.asserted(said.text())
-        .map(
-            word ->
-                reasoned(
-                    inStatement(
-                        said.at(word.from(), word.to()), word.phrase(), list.mend(word.phrase())),
-                    list,
-                    word));
+        .map(word -> found(said.at(word.from(), word.to()), word, list));
   }
 
   @Override

@@ -36,13 +36,7 @@ public final class WordHard extends WordRule {
   @Override
   Stream<Finding> in(Said said, WordList list, Checked checked) {
     return list.find(said.text()).stream()
-        .map(
-            word ->
-                reasoned(
-                    inStatement(
-                        said.at(word.from(), word.to()), word.phrase(), list.mend(word.phrase())),
-                    list,
-                    word));
+        .map(word -> found(said.at(word.from(), word.to()), word, list));
   }
 
   @Override

@@ -69,15 +69,12 @@ abstract class WordRule implements Rule {
 
   private Stream<Finding> inStatement(Located<String> text, WordList list) {
     return list.asserted(text.value())
-        .map(
-            found ->
-                reasoned(
-                    inStatement(
-                        Slots.part(text, found.from(), found.to()),
-                        found.phrase(),
-                        list.mend(found.phrase())),
-                    list,
-                    found));
+        .map(word -> found(Slots.part(text, word.from(), word.to()), word, list));
+  }
+
+  /** What it says about a word of a statement, said of a word at this place. */
+  final Finding found(Span at, WordFinder.Found word, WordList list) {
+    return reasoned(inStatement(at, word.phrase(), list.mend(word.phrase())), list, word);
   }
 
   /** The finding with the clinic's own reason, where it gives one. */
